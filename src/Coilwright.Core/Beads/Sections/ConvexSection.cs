@@ -1,0 +1,175 @@
+using Coilwright.Core.Numerics;
+
+namespace Coilwright.Core.Beads.Sections;
+
+/// <summary>A bead cut through in the plane of the coil: a convex figure that is its own mirror image left and right.</summary>
+/// <remarks>
+/// <para>x runs along the hole from the bead's middle, y away from the wrist from the hole's centre; millimetres. Told by its support: the
+/// furthest point in the direction psi, an angle from +x towards +y, radians, in (-pi/2, pi/2).</para>
+/// <para>Two neighbours are kept apart by a line. A line that touches this figure on its right with normal psi runs at the signed distance
+/// <c>q = h(psi) + R sin(psi)</c> from the coil's centre, which lies at (0, -R). <see cref="LeanRad"/> turns that round: it is how far the
+/// normal leans inwards, <c>-psi</c>, for a given q. Neighbours stand at the least sum of their leans over all lines
+/// (docs/theory/curve-true-length.md).</para>
+/// </remarks>
+public abstract class ConvexSection
+{
+    /// <summary>The furthest point in direction psi, mm.</summary>
+    public abstract (double X, double Y) SupportPoint(double psi);
+
+    /// <summary>Lean of the touching line that passes the coil's centre at the signed distance q, radians.</summary>
+    /// <param name="qMm">Distance of the line from the coil's centre along its normal, mm.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm; more than the figure's half thickness.</param>
+    public virtual double LeanRad(double qMm, double radiusMm)
+    {
+        // Newton on F(psi) = h(psi) + R sin(psi) - q. F' is the touching point's place along the line and is near R, so it converges at once;
+        // at a corner of the figure the step is exact from the corner's side.
+        var psi = -Math.Asin(Math.Clamp((SupportPoint(0).X - qMm) / radiusMm, -0.99, 0.99));
+        for (var i = 0; i < 60; i++)
+        {
+            var (sin, cos) = Math.SinCos(psi);
+            var (x, y) = SupportPoint(psi);
+            var f = x * cos + (y + radiusMm) * sin - qMm;
+            var slope = (y + radiusMm) * cos - x * sin;
+            var step = f / slope;
+            psi -= step;
+            if (Math.Abs(step) < 1e-14) break;
+        }
+        return -psi;
+    }
+
+    /// <summary>Half length along the hole, mm.</summary>
+    public double HalfLengthMm => SupportPoint(0).X;
+}
+
+/// <summary>A figure with straight sides, told by the corners of its right half.</summary>
+public sealed class PolygonSection : ConvexSection
+{
+    private readonly (double X, double Y)[] _corners;
+
+    /// <summary>Makes it from the corners with x of 0 or more, mm; any order.</summary>
+    public PolygonSection(params (double X, double Y)[] corners) => _corners = corners;
+
+    /// <inheritdoc/>
+    public override (double X, double Y) SupportPoint(double psi)
+    {
+        var (sin, cos) = Math.SinCos(psi);
+        var best = _corners[0];
+        var most = double.NegativeInfinity;
+        foreach (var corner in _corners)
+        {
+            var reach = corner.X * cos + corner.Y * sin;
+            if (reach > most) (most, best) = (reach, corner);
+        }
+        return best;
+    }
+
+    /// <inheritdoc/>
+    public override double LeanRad(double qMm, double radiusMm)
+    {
+        // For one corner at polar radius rho and polar angle delta: rho sin(psi + delta) = q. The line must clear every corner, so the most leans.
+        var lean = double.NegativeInfinity;
+        foreach (var (x, y) in _corners)
+        {
+            var up = y + radiusMm;
+            var rho = Math.Sqrt(x * x + up * up);
+            lean = Math.Max(lean, Math.Atan2(x, up) - Math.Asin(Math.Clamp(qMm / rho, -1, 1)));
+        }
+        return lean;
+    }
+}
+
+/// <summary>An ellipse, stretched across the hole by a straight piece where it has flat ends: an oval, a round, a smooth rondelle, a seed bead.</summary>
+public sealed class RoundedSection : ConvexSection
+{
+    private readonly double _halfLength, _halfHeight, _halfFlat, _centreY;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="halfLengthMm">Half length along the hole, mm.</param>
+    /// <param name="halfThicknessMm">Half thickness, flat piece included, mm.</param>
+    /// <param name="halfFlatMm">Half of the flat face at each end, mm; 0 for none.</param>
+    /// <param name="centreYMm">Height of the bead's middle over the hole's centre, mm.</param>
+    public RoundedSection(double halfLengthMm, double halfThicknessMm, double halfFlatMm, double centreYMm)
+    {
+        _halfLength = halfLengthMm;
+        _halfHeight = halfThicknessMm - halfFlatMm;
+        _halfFlat = halfFlatMm;
+        _centreY = centreYMm;
+    }
+
+    /// <inheritdoc/>
+    public override (double X, double Y) SupportPoint(double psi)
+    {
+        var (sin, cos) = Math.SinCos(psi);
+        var along = _halfLength * cos;
+        var up = _halfHeight * sin;
+        var norm = Math.Sqrt(along * along + up * up);
+        var flat = Math.Sign(sin) * _halfFlat;
+        return norm == 0 ? (_halfLength, _centreY + flat) : (_halfLength * along / norm, _centreY + flat + _halfHeight * up / norm);
+    }
+
+    /// <inheritdoc/>
+    public override double LeanRad(double qMm, double radiusMm) =>
+        _halfFlat == 0 && _halfHeight == _halfLength
+            ? Math.Asin(Math.Clamp((_halfLength - qMm) / (radiusMm + _centreY), -1, 1))
+            : base.LeanRad(qMm, radiusMm);
+}
+
+/// <summary>A barrel: its side bulges as a parabola between two flat ends.</summary>
+/// <param name="halfLengthMm">Half length along the hole, mm.</param>
+/// <param name="halfThicknessMm">Half thickness at the middle, mm.</param>
+/// <param name="halfFlatMm">Half of the flat face at each end, mm.</param>
+/// <param name="centreYMm">Height of the bead's middle over the hole's centre, mm.</param>
+public sealed class BarrelSection(double halfLengthMm, double halfThicknessMm, double halfFlatMm, double centreYMm) : ConvexSection
+{
+    /// <inheritdoc/>
+    public override (double X, double Y) SupportPoint(double psi)
+    {
+        var (sin, cos) = Math.SinCos(psi);
+        var bulge = (halfThicknessMm - halfFlatMm) / (halfLengthMm * halfLengthMm);
+        var steep = 2 * bulge * Math.Abs(sin);
+        var x = steep * halfLengthMm <= cos ? halfLengthMm : cos / steep;
+        return (x, centreYMm + Math.Sign(sin) * (halfThicknessMm - bulge * x * x));
+    }
+}
+
+/// <summary>A flat back with a dome over it: a focal seen from its side.</summary>
+/// <param name="halfLengthMm">Half length of the back, mm.</param>
+/// <param name="heightMm">Height of the dome, mm.</param>
+/// <param name="backYMm">Height of the back over the hole's centre, mm; below the hole it is negative.</param>
+public sealed class DomeSection(double halfLengthMm, double heightMm, double backYMm) : ConvexSection
+{
+    /// <inheritdoc/>
+    public override (double X, double Y) SupportPoint(double psi)
+    {
+        if (psi <= 0) return (halfLengthMm, backYMm);
+        var (sin, cos) = Math.SinCos(psi);
+        var along = halfLengthMm * cos;
+        var up = heightMm * sin;
+        var norm = Math.Sqrt(along * along + up * up);
+        return (halfLengthMm * along / norm, backYMm + heightMm * up / norm);
+    }
+}
+
+/// <summary>How near two neighbours can stand on the curve.</summary>
+public static class NeighbourContact
+{
+    /// <summary>Least angle between the middles of two neighbours on a circle of radius R, radians.</summary>
+    /// <remarks>Each bead is tangent to the circle at its middle and takes no play on the wire. A bead of several parts (a seat and the overhang
+    /// over it) is kept apart part by part; the largest angle counts. Source: derived in docs/theory/curve-true-length.md.</remarks>
+    public static double AngleRad(IReadOnlyList<ConvexSection> left, IReadOnlyList<ConvexSection> right, double radiusMm)
+    {
+        var angle = 0.0;
+        foreach (var l in left)
+            foreach (var r in right)
+                angle = Math.Max(angle, AngleRad(l, r, radiusMm));
+        return angle;
+    }
+
+    private static double AngleRad(ConvexSection left, ConvexSection right, double radiusMm)
+    {
+        if (ReferenceEquals(left, right)) return 2 * left.LeanRad(0, radiusMm);
+        var reach = left.HalfLengthMm + right.HalfLengthMm;
+        return BrentMinimum.Of(q => left.LeanRad(q, radiusMm) + right.LeanRad(-q, radiusMm),
+            -right.HalfLengthMm - 0.5 * reach, left.HalfLengthMm + 0.5 * reach, 1e-9 * reach).Value;
+    }
+}

@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Beads.Sections;
+
+namespace Coilwright.Core.Beads.Shapes;
+
+/// <summary>How a shape's two measures across the hole come about.</summary>
+public enum AcrossRule
+{
+    /// <summary>As wide and as thick as long, unless written otherwise: a round, a cube.</summary>
+    AsLong,
+
+    /// <summary>As wide as long, and a thickness of its own: a coin.</summary>
+    WideAsLong,
+
+    /// <summary>Round across: one measure across is enough.</summary>
+    RoundAcross,
+
+    /// <summary>Width and thickness are both asked for.</summary>
+    Both,
+}
+
+/// <summary>How a bead ends where its neighbour begins.</summary>
+public enum EndForm
+{
+    /// <summary>Curved: neighbours touch near the hole.</summary>
+    Curved,
+
+    /// <summary>Pointed: neighbours touch at the hole.</summary>
+    Pointed,
+
+    /// <summary>Flat: neighbours hinge on the inner edge.</summary>
+    Flat,
+}
+
+/// <summary>How a bead's surface looks, for drawings.</summary>
+public enum SurfaceLook
+{
+    /// <summary>Smooth.</summary>
+    Smooth,
+
+    /// <summary>Cut in facets.</summary>
+    Faceted,
+
+    /// <summary>Uneven, no two alike.</summary>
+    Uneven,
+}
+
+/// <summary>A bead's profile: how wide and how thick it is along its hole.</summary>
+/// <param name="Thickness">Share of the full thickness at u, where u runs from -1 to 1 along the hole; 0 to 1, never rising away from the middle.</param>
+/// <param name="Width">Share of the full width at u; the silhouette seen from outside.</param>
+/// <param name="AreaFactor">Area across the hole as a share of width times thickness there: pi/4 for an ellipse, 1 for a rectangle.</param>
+/// <param name="Ends">How it ends.</param>
+/// <param name="Look">How its surface looks.</param>
+public sealed record BeadProfile(Func<double, double> Thickness, Func<double, double> Width, double AreaFactor, EndForm Ends, SurfaceLook Look);
+
+/// <summary>A shape family. Tells only what no one else can know; volume, silhouette, contact and mesh follow from it.</summary>
+/// <remarks>To add one: a file beside this one and a line in <see cref="BeadShapes"/> (docs/how-to/add-a-bead-shape.md).</remarks>
+public abstract class BeadShape
+{
+    /// <summary>Name in the piece file, <c>[a-z][a-z0-9-]*</c>.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>Other names of the trade for the same shape.</summary>
+    public virtual ImmutableArray<string> Aliases => [];
+
+    /// <summary>How width and thickness are asked for.</summary>
+    public abstract AcrossRule Across { get; }
+
+    /// <summary>Whether the number along the hole is the smaller one of an a-by-b label (rondelle) or the larger (tube, oval).</summary>
+    public virtual bool LabelRunsAlongLarger => true;
+
+    /// <summary>Optional fields that mean something for this shape, by their names in the piece file.</summary>
+    public virtual ImmutableArray<string> Takes => ["holeOffsetMm", "wallMm"];
+
+    /// <summary>Fields that this bead's shape cannot do without beside its size, by their names in the piece file.</summary>
+    public virtual ImmutableArray<string> Needs(BeadDescription description) => [];
+
+    /// <summary>Whether a hollow bead of this shape is open from end to end, as a tube is, rather than walled at its ends.</summary>
+    public virtual bool HollowRunsThrough => false;
+
+    /// <summary>Whether the flat at its ends decides how it hinges, so that not knowing it deserves a notice.</summary>
+    public virtual bool EndFaceMatters => false;
+
+    /// <summary>Profile of a bead of this shape.</summary>
+    public abstract BeadProfile Profile(Bead bead);
+
+    /// <summary>The bead cut through in the plane of the coil, as one convex figure or several.</summary>
+    /// <param name="bead">The bead.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm: only a matched curved tube asks.</param>
+    public abstract ImmutableArray<ConvexSection> Sections(Bead bead, double radiusMm);
+
+    /// <summary>Whether <see cref="Sections"/> depends on the radius.</summary>
+    public virtual bool SectionsDependOnRadius => false;
+
+    /// <summary>Longest bead that passes the wire, mm, or null when it passes at any length.</summary>
+    /// <param name="bead">The bead; its hole is known.</param>
+    /// <param name="wireMm">Thickness of the wire, mm.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line at rest, mm.</param>
+    /// <param name="boreMm">Diameter of the hole to judge by, mm.</param>
+    public virtual double? LongestPassingMm(Bead bead, double boreMm, double wireMm, double radiusMm) =>
+        bead.Description.WallMm is { } wall && !HollowRunsThrough
+            ? Boring.LongestHollowMm(boreMm, wireMm, radiusMm, wall)
+            : Boring.LongestStraightMm(boreMm, wireMm, radiusMm);
+
+    /// <summary>The bead drawn out of a rectangle: its corners in the right half.</summary>
+    protected static PolygonSection Box(double halfLengthMm, Bead bead) =>
+        new((halfLengthMm, -bead.BearingReachMm), (halfLengthMm, bead.OuterReachMm));
+
+    /// <summary>The share of a flat end face in the thickness; <paramref name="unknown"/> when the maker gave none.</summary>
+    protected static double FaceShare(Bead bead, double unknown) =>
+        bead.Description.EndFaceMm is { } face ? face / bead.ThicknessMm : unknown;
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>How straight and curved holes pass a curved wire.</summary>
+public static class Boring
+{
+    /// <summary>Longest straight hole of diameter b that slides over wire of thickness d bent to radius R, mm: 2 sqrt((b-d)(2R-b)); 0 when b is
+    /// not more than d.</summary>
+    /// <remarks>Rigid wire, sharp rims, no pitch. Derived in docs/theory/passing.md.</remarks>
+    public static double LongestStraightMm(double boreMm, double wireMm, double radiusMm) =>
+        boreMm <= wireMm ? 0 : 2 * Math.Sqrt((boreMm - wireMm) * Math.Max(0, 2 * radiusMm - boreMm));
+
+    /// <summary>Longest tube curved to radius Rt, along its arc, that slides over the wire, mm; null when any length does.</summary>
+    /// <remarks>Planar, circular arc, rigid wire. Derived in docs/theory/passing.md.</remarks>
+    public static double? LongestCurvedMm(double boreMm, double wireMm, double radiusMm, double tubeRadiusMm)
+    {
+        if (boreMm <= wireMm) return 0;
+        // A straighter tube touches the wire's outside at its middle and the inside at its ends; a more curved one the other way round.
+        var s = tubeRadiusMm >= radiusMm ? 1 : -1;
+        var inner = tubeRadiusMm - s * boreMm / 2;
+        var wire = radiusMm - s * wireMm / 2;
+        var off = tubeRadiusMm + s * boreMm / 2 - radiusMm - s * wireMm / 2;
+        if (Math.Abs(off) < 1e-12) return null;
+        var y = (inner * inner - wire * wire + off * off) / (2 * off);
+        var cos = y / inner;
+        if (cos <= -1) return null;
+        return cos >= 1 ? null : 2 * tubeRadiusMm * Math.Acos(cos);
+    }
+
+    /// <summary>Longest hollow bead whose two end holes of diameter b in walls of thickness w slide over the wire, mm.</summary>
+    /// <remarks>Between its walls the wire is free; at each wall it crosses at the angle asin(a / 2R), and needs
+    /// b >= d / cos + w tan. Derived in docs/theory/passing.md.</remarks>
+    public static double LongestHollowMm(double boreMm, double wireMm, double radiusMm, double wallMm)
+    {
+        if (boreMm <= wireMm) return 0;
+        // Left side rises with the angle, so halving finds the one that just passes.
+        double low = 0, high = Math.PI / 2 - 1e-9;
+        for (var i = 0; i < 80; i++)
+        {
+            var angle = 0.5 * (low + high);
+            if (wireMm / Math.Cos(angle) + wallMm * Math.Tan(angle) <= boreMm) low = angle; else high = angle;
+        }
+        return 2 * radiusMm * Math.Sin(low);
+    }
+}

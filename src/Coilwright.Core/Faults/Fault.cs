@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+
+namespace Coilwright.Core.Faults;
+
+/// <summary>One thing wrong with what was written down: a code and the values that a sentence needs, never the sentence itself.</summary>
+/// <remarks>
+/// <para>Is about input (a bead narrower than its hole, an unknown name in the order). It is not a <see cref="Readings.Notice"/>, which speaks
+/// of a sound piece that does not do what its maker wants.</para>
+/// <para><see cref="Field"/> is a path in the piece file, as <c>beads[2].boreMm</c>; relative when a part reports it and made whole by
+/// <see cref="Under"/>. <see cref="Line"/> and <see cref="Column"/> count from 1 and are 0 where the part that found the fault has no text.</para>
+/// </remarks>
+/// <param name="Code">Stable code, as <c>value.above</c>; the sentence is made from it by Coilwright.Wording.</param>
+/// <param name="Field">Path of the field, or empty for the whole.</param>
+/// <param name="Value">The value found, as written.</param>
+/// <param name="Values">What the sentence needs beside it: limits, units, the nearest known name.</param>
+public sealed record Fault(string Code, string Field, string Value, ImmutableSortedDictionary<string, string> Values)
+{
+    /// <summary>Line in the text that was read, from 1; 0 when unknown.</summary>
+    public int Line { get; init; }
+
+    /// <summary>Column in that line in characters, from 1; 0 when unknown.</summary>
+    public int Column { get; init; }
+
+    /// <summary>Makes a fault from a code, a field, the value found and pairs of name and value for the sentence.</summary>
+    public static Fault Of(string code, string field, string value, params ReadOnlySpan<(string Name, string Value)> values)
+    {
+        var builder = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var (name, text) in values) builder[name] = text;
+        return new Fault(code, field, value, builder.ToImmutable());
+    }
+
+    /// <summary>The same fault with its field path under a parent's, as <c>boreMm</c> under <c>beads[2]</c>.</summary>
+    public Fault Under(string parent) =>
+        this with { Field = Field.Length == 0 ? parent : Field[0] == '[' ? parent + Field : parent + "." + Field };
+
+    /// <summary>The same fault at a place in a text.</summary>
+    public Fault At(int line, int column) => this with { Line = line, Column = column };
+}
+
+/// <summary>The codes of <see cref="Fault"/>. Each has one sentence per language in Coilwright.Wording; a test holds the two lists together.</summary>
+public static class FaultCodes
+{
+    /// <summary>A number must be more than {min} {unit}.</summary>
+    public const string ValueAbove = "value.above";
+
+    /// <summary>A number must be at least {min} {unit}.</summary>
+    public const string ValueAtLeast = "value.at-least";
+
+    /// <summary>A number must be at most {max} {unit}.</summary>
+    public const string ValueAtMost = "value.at-most";
+
+    /// <summary>A number is not finite (NaN or infinite).</summary>
+    public const string ValueNotFinite = "value.not-finite";
+
+    /// <summary>A range has its smaller number second; {min} and {max} as written.</summary>
+    public const string RangeReversed = "value.range-reversed";
+
+    /// <summary>A text is empty where a name is needed.</summary>
+    public const string TextEmpty = "text.empty";
+
+    /// <summary>A text is longer than {max} characters.</summary>
+    public const string TextTooLong = "text.too-long";
+
+    /// <summary>An id does not match <c>[a-z][a-z0-9-]*</c>.</summary>
+    public const string IdForm = "id.form";
+
+    /// <summary>An id is used twice; {first} is where it was seen first.</summary>
+    public const string IdTwice = "id.twice";
+
+    /// <summary>A word that the order notation keeps for itself is used as a name.</summary>
+    public const string IdReserved = "id.reserved";
+
+    /// <summary>One of a list of words was expected; {known} lists them, {nearest} is the likeliest.</summary>
+    public const string WordUnknown = "word.unknown";
+
+    /// <summary>The hole is not narrower than the bead; {limit} mm is the bead's smaller measure across the hole.</summary>
+    public const string BoreTooWide = "bead.bore-too-wide";
+
+    /// <summary>A shape needs a field that is missing; {shape}.</summary>
+    public const string ShapeNeeds = "bead.shape-needs";
+
+    /// <summary>A field has no meaning for this shape; {shape}.</summary>
+    public const string ShapeHasNo = "bead.shape-has-no";
+
+    /// <summary>A round or other solid of revolution has two unequal measures across; {field} and {other}.</summary>
+    public const string ShapeUnequal = "bead.shape-unequal";
+
+    /// <summary>The hole would leave the bead: its offset is more than half the thickness less half the bore; {limit} mm.</summary>
+    public const string HoleOutside = "bead.hole-outside";
+
+    /// <summary>A colour is not <c>#rrggbb</c>.</summary>
+    public const string ColourForm = "colour.form";
+
+    /// <summary>A length is given in two ways; {fields}.</summary>
+    public const string LengthTwice = "bead.length-twice";
+
+    /// <summary>A length is missing; {fields} lists the ways it can be given.</summary>
+    public const string LengthMissing = "bead.length-missing";
+
+    /// <summary>A material is not in the data and the bead gives neither density nor mass; {known}, {nearest}.</summary>
+    public const string MaterialUnknown = "bead.material-unknown";
+
+    /// <summary>A steel is not in the data; {known}, {nearest}.</summary>
+    public const string SteelUnknown = "wire.steel-unknown";
+
+    /// <summary>A gauge name is not one of AWG or SWG.</summary>
+    public const string GaugeForm = "wire.gauge-form";
+
+    /// <summary>The coil's size is missing or given in two ways; {fields}.</summary>
+    public const string CoilSize = "wire.coil-size";
+
+    /// <summary>A field is not known at this place; {nearest} is the likeliest, {known} lists all.</summary>
+    public const string FieldUnknown = "field.unknown";
+
+    /// <summary>A field stands twice; {firstLine} is where it stood first.</summary>
+    public const string FieldTwice = "field.twice";
+
+    /// <summary>A field that must be there is missing.</summary>
+    public const string FieldMissing = "field.missing";
+
+    /// <summary>A field has the wrong JSON type; {expected} and {found}.</summary>
+    public const string FieldType = "field.type";
+
+    /// <summary>The order is empty.</summary>
+    public const string OrderEmpty = "order.empty";
+
+    /// <summary>Something else was expected; {expected}.</summary>
+    public const string OrderExpected = "order.expected";
+
+    /// <summary>A name in the order is neither a bead nor a group; {nearest} is the likeliest.</summary>
+    public const string OrderUnknownName = "order.unknown-name";
+
+    /// <summary>A group contains itself; {path} tells how.</summary>
+    public const string OrderGroupInItself = "order.group-in-itself";
+
+    /// <summary>A group is named twice; {firstLine}.</summary>
+    public const string OrderGroupTwice = "order.group-twice";
+
+    /// <summary>A group has the id of a bead.</summary>
+    public const string OrderGroupIsBead = "order.group-is-bead";
+
+    /// <summary>A count is 0 or above {max}.</summary>
+    public const string OrderCount = "order.count";
+
+    /// <summary>Brackets or groups stand deeper than {max} inside one another.</summary>
+    public const string OrderTooDeep = "order.too-deep";
+
+    /// <summary>The order strings more than {max} beads.</summary>
+    public const string OrderTooMany = "order.too-many";
+
+    /// <summary>The order's text is longer than {max} characters.</summary>
+    public const string OrderTooLong = "order.too-long";
+
+    /// <summary>A closing bracket is missing; {openLine}, {openColumn} tell where it was opened.</summary>
+    public const string OrderUnclosed = "order.unclosed";
+
+    /// <summary>A measured row names a bead that the order does not reach; {beads} is how many there are.</summary>
+    public const string MeasuredBeyond = "measured.beyond";
+
+    /// <summary>A measured row is absurd against the beads' own lengths; {expected} mm.</summary>
+    public const string MeasuredAbsurd = "measured.absurd";
+
+    /// <summary>The file is not UTF-8; {offset} is the first bad byte.</summary>
+    public const string FileNotUtf8 = "file.not-utf8";
+
+    /// <summary>The file is not JSON at this place; {detail}.</summary>
+    public const string FileNotJson = "file.not-json";
+
+    /// <summary>The file ends in the middle.</summary>
+    public const string FileTruncated = "file.truncated";
+
+    /// <summary>The file is larger than {max}.</summary>
+    public const string FileTooLarge = "file.too-large";
+
+    /// <summary>The file cannot be read; {detail}.</summary>
+    public const string FileUnreadable = "file.unreadable";
+
+    /// <summary>The target cannot be written; {detail}.</summary>
+    public const string FileUnwritable = "file.unwritable";
+
+    /// <summary>The format is not one that this program reads; {known}.</summary>
+    public const string FormatUnknown = "file.format";
+
+    /// <summary>Arrays and objects stand deeper than {max} inside one another.</summary>
+    public const string FileTooDeep = "file.too-deep";
+
+    /// <summary>A data file of the program itself is missing or wrong; {detail}.</summary>
+    public const string DataBroken = "data.broken";
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+
+namespace Coilwright.Core.Readings;
+
+/// <summary>How much a notice matters.</summary>
+public enum Severity
+{
+    /// <summary>Worth knowing.</summary>
+    Info,
+
+    /// <summary>The piece will not be as she wants it.</summary>
+    Warn,
+
+    /// <summary>The piece cannot be made or worn like this.</summary>
+    Stop,
+}
+
+/// <summary>Something a maker should know of a sound piece: a code, and the values a sentence needs. The sentence is made by Coilwright.Wording.</summary>
+/// <param name="Code">Stable code from <see cref="NoticeCodes"/>.</param>
+/// <param name="Severity">How much it matters.</param>
+/// <param name="BeadId">The bead kind it is about, or null.</param>
+/// <param name="Numbers">Values by name, with their unit in the name: <c>shortMm</c>, <c>angleDeg</c>.</param>
+/// <param name="Words">Names and words by name: <c>group</c>, <c>place</c>.</param>
+/// <param name="Positions">The beads it means, indices in the order from 0.</param>
+public sealed record Notice(string Code, Severity Severity, string? BeadId, ImmutableSortedDictionary<string, double> Numbers,
+    ImmutableSortedDictionary<string, string> Words, ImmutableArray<int> Positions)
+{
+    /// <summary>Makes a notice from its code and values.</summary>
+    public static Notice Of(string code, Severity severity, string? beadId = null, (string, double)[]? numbers = null,
+        (string, string)[]? words = null, ImmutableArray<int> positions = default) => new(code, severity, beadId,
+        (numbers ?? []).ToImmutableSortedDictionary(n => n.Item1, n => n.Item2, StringComparer.Ordinal),
+        (words ?? []).ToImmutableSortedDictionary(w => w.Item1, w => w.Item2, StringComparer.Ordinal),
+        positions.IsDefault ? [] : positions);
+}
+
+/// <summary>The codes of <see cref="Notice"/>. Each has a sentence per language in Coilwright.Wording.</summary>
+public static class NoticeCodes
+{
+    /// <summary>The wire she cut does not hold the beads and both ends: cutMm, neededMm, shortMm.</summary>
+    public const string WireTooShort = "wire-too-short";
+
+    /// <summary>Bare wire or open wrist between the ends: gapMm, turns.</summary>
+    public const string GapAtTheEnd = "gap-at-the-end";
+
+    /// <summary>The ends overlap more or less than she wants: overlapMm, wantedMm.</summary>
+    public const string OverlapOff = "overlap-off";
+
+    /// <summary>A bead will not go over the wire's curve: boreMm, wireMm, lengthMm, longestMm (or neededBoreMm).</summary>
+    public const string BeadWillNotPass = "bead-will-not-pass";
+
+    /// <summary>A bead passes, but with less room than its hole may be off by: boreMm, wireMm, clearanceMm.</summary>
+    public const string BeadPassesTightly = "bead-passes-tightly";
+
+    /// <summary>A hole's size is not known, so whether it passes is not either: wireMm, neededBoreMm.</summary>
+    public const string BoreUnknown = "bore-unknown";
+
+    /// <summary>The end bead's hole is wider than the end loop: boreMm, loopMm, neededInsideMm; words end.</summary>
+    public const string EndBeadSlidesOff = "end-bead-slides-off";
+
+    /// <summary>Like over like where she wants a mix: cover, turn, nextTurn, offSquareMm, overlapMm; words group, place.</summary>
+    public const string LikeOverLike = "like-over-like";
+
+    /// <summary>Columns were wanted and do not come: cover.</summary>
+    public const string ColumnsMissed = "columns-missed";
+
+    /// <summary>The focal lies off the top: offDeg, offMm, turnByMm (by how much what cures it); words side.</summary>
+    public const string FocalOffTop = "focal-off-top";
+
+    /// <summary>Fewer turns on this wrist than she designed: turnsWorn, turnsDesigned.</summary>
+    public const string FewerTurns = "fewer-turns";
+
+    /// <summary>Less than one whole turn: it will not stay on: turnsWorn.</summary>
+    public const string UnderOneTurn = "under-one-turn";
+
+    /// <summary>The coil at rest leaves more room than the wrist takes: looseMm.</summary>
+    public const string HangsLoose = "hangs-loose";
+
+    /// <summary>A measured row differs from what the beads' lengths said: measuredMm, reckonedMm, differenceMm.</summary>
+    public const string MeasuredDiffers = "measured-differs";
+
+    /// <summary>A child's piece: small parts, adult cuts and bends.</summary>
+    public const string ChildCautions = "child-cautions";
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Measures;
+
+namespace Coilwright.Core.Lies;
+
+/// <summary>Where each bead lies: its turn, its place and share of the wire, and its angle round the wrist.</summary>
+/// <remarks>
+/// <para>The noun in the middle: fit makes the quick one, settling the mechanical one; lining up, drawings and screens read either.</para>
+/// <para>Millimetres of wire from the starting end. The shares tile the wire: each starts where the one before it ends. Angles in degrees, in
+/// (-180, 180], 0 the top of the wrist, positive the way the beads run. Turns count from 1.</para>
+/// </remarks>
+public sealed class Lie
+{
+    /// <summary>Makes a lie from the shares of the wire.</summary>
+    /// <param name="sharesMm">Each bead's share of the wire, mm, above 0.</param>
+    /// <param name="wirePerTurnMm">Wire in one turn, mm, above 0 (T).</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm (R).</param>
+    /// <param name="startAngleDeg">Angle of the starting end, degrees.</param>
+    public Lie(ImmutableArray<double> sharesMm, double wirePerTurnMm, double radiusMm, double startAngleDeg)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(wirePerTurnMm);
+        SharesMm = sharesMm;
+        WirePerTurnMm = wirePerTurnMm;
+        RadiusMm = radiusMm;
+        StartAngleDeg = startAngleDeg;
+        var starts = ImmutableArray.CreateBuilder<double>(sharesMm.Length);
+        var along = 0.0;
+        foreach (var share in sharesMm)
+        {
+            starts.Add(along);
+            along += share;
+        }
+        StartsMm = starts.MoveToImmutable();
+        BeadedMm = along;
+    }
+
+    /// <summary>How many beads.</summary>
+    public int Count => SharesMm.Length;
+
+    /// <summary>Each bead's share of the wire, mm (lambda).</summary>
+    public ImmutableArray<double> SharesMm { get; }
+
+    /// <summary>Where each share starts, mm from the starting end (s).</summary>
+    public ImmutableArray<double> StartsMm { get; }
+
+    /// <summary>Wire under all beads, mm (L).</summary>
+    public double BeadedMm { get; }
+
+    /// <summary>Wire in one turn, mm (T).</summary>
+    public double WirePerTurnMm { get; }
+
+    /// <summary>Radius of the wire's centre line, mm (R).</summary>
+    public double RadiusMm { get; }
+
+    /// <summary>Angle of the starting end, degrees.</summary>
+    public double StartAngleDeg { get; }
+
+    /// <summary>Turns that the beads cover (L / T).</summary>
+    public double Turns => BeadedMm / WirePerTurnMm;
+
+    /// <summary>Middle of a bead's share, mm from the starting end.</summary>
+    public double MiddleMm(int index) => StartsMm[index] + SharesMm[index] / 2;
+
+    /// <summary>The turn a bead's middle lies on, from 1.</summary>
+    public int Turn(int index) => TurnAt(MiddleMm(index));
+
+    /// <summary>A bead's angle, degrees in (-180, 180].</summary>
+    public double AngleDeg(int index) => AngleDegAt(MiddleMm(index));
+
+    /// <summary>The turn of a place on the wire, from 1.</summary>
+    public int TurnAt(double alongMm) => 1 + (int)Math.Floor(alongMm / WirePerTurnMm);
+
+    /// <summary>The angle of a place on the wire, degrees in (-180, 180].</summary>
+    public double AngleDegAt(double alongMm) => Angles.NormalizedDeg(StartAngleDeg + 360 * alongMm / WirePerTurnMm);
+}

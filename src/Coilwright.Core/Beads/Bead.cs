@@ -79,6 +79,9 @@ public sealed record BeadDescription
     /// <summary>Material, or null when unknown.</summary>
     public BeadMaterial? Material { get; init; }
 
+    /// <summary>A material that the data does not know, as she wrote it; null otherwise. Her own density or weighed mass then counts.</summary>
+    public string? OtherMaterial { get; init; }
+
     /// <summary>Density that overrules the material's, g/cm3.</summary>
     public double? DensityGPerCm3 { get; init; }
 

@@ -118,8 +118,14 @@ public static class FaultCodes
     /// <summary>A field that must be there is missing.</summary>
     public const string FieldMissing = "field.missing";
 
-    /// <summary>A field has the wrong JSON type; {expected} and {found}.</summary>
+    /// <summary>A field has the wrong JSON type; {expected} and {found} are each one of <see cref="FaultTypes"/>.</summary>
     public const string FieldType = "field.type";
+
+    /// <summary>One of {fields} must be given, and only one; {given} is how many are, as a numeral.</summary>
+    public const string FieldOneOf = "field.one-of";
+
+    /// <summary>A field has no meaning beside {other}, which is written at {otherField}.</summary>
+    public const string FieldNotWith = "field.not-with";
 
     /// <summary>The order is empty.</summary>
     public const string OrderEmpty = "order.empty";
@@ -163,7 +169,7 @@ public static class FaultCodes
     /// <summary>The file is not UTF-8; {offset} is the first bad byte.</summary>
     public const string FileNotUtf8 = "file.not-utf8";
 
-    /// <summary>The file is not JSON at this place; {detail}.</summary>
+    /// <summary>The file is not JSON at this place; {detail} is one of <see cref="FaultDetails"/>.</summary>
     public const string FileNotJson = "file.not-json";
 
     /// <summary>The file ends in the middle.</summary>
@@ -172,10 +178,10 @@ public static class FaultCodes
     /// <summary>The file is larger than {max}.</summary>
     public const string FileTooLarge = "file.too-large";
 
-    /// <summary>The file cannot be read; {detail}.</summary>
+    /// <summary>The file cannot be read; {detail} is one of <see cref="FaultDetails"/>.</summary>
     public const string FileUnreadable = "file.unreadable";
 
-    /// <summary>The target cannot be written; {detail}.</summary>
+    /// <summary>The target cannot be written; {detail} is one of <see cref="FaultDetails"/>.</summary>
     public const string FileUnwritable = "file.unwritable";
 
     /// <summary>The format is not one that this program reads; {known}.</summary>
@@ -184,6 +190,83 @@ public static class FaultCodes
     /// <summary>Arrays and objects stand deeper than {max} inside one another.</summary>
     public const string FileTooDeep = "file.too-deep";
 
-    /// <summary>A data file of the program itself is missing or wrong; {detail}.</summary>
+    /// <summary>A data file of the program itself is missing or wrong; {file}, and {detail}: the code of what is wrong with it.</summary>
     public const string DataBroken = "data.broken";
+}
+
+/// <summary>The words that <see cref="FaultCodes.FieldType"/> uses for JSON types, and the kinds of number asked for.</summary>
+public static class FaultTypes
+{
+    /// <summary>A text in quotes.</summary>
+    public const string Text = "text";
+
+    /// <summary>A number.</summary>
+    public const string Number = "number";
+
+    /// <summary>A number without a fraction.</summary>
+    public const string WholeNumber = "whole-number";
+
+    /// <summary>A list in square brackets.</summary>
+    public const string List = "list";
+
+    /// <summary>An object in curly brackets.</summary>
+    public const string Fields = "fields";
+
+    /// <summary><c>true</c> or <c>false</c>.</summary>
+    public const string YesOrNo = "yes-or-no";
+
+    /// <summary><c>null</c>.</summary>
+    public const string Nothing = "nothing";
+
+    /// <summary>A number, or one of a list of words.</summary>
+    public const string NumberOrWord = "number-or-word";
+
+    /// <summary>A text in quotes, or an object in curly brackets.</summary>
+    public const string TextOrFields = "text-or-fields";
+
+    /// <summary>Two numbers in square brackets.</summary>
+    public const string TwoNumbers = "two-numbers";
+}
+
+/// <summary>Why a file could not be read as JSON, opened or written: the values of {detail} in the file codes.</summary>
+public static class FaultDetails
+{
+    /// <summary>Nothing but blanks is in the file.</summary>
+    public const string Empty = "empty";
+
+    /// <summary>A comma stands before a closing bracket.</summary>
+    public const string TrailingComma = "trailing-comma";
+
+    /// <summary>A comment stands in the JSON; comments belong in the order's text.</summary>
+    public const string Comment = "comment";
+
+    /// <summary>A text is not closed on its line.</summary>
+    public const string TextNotClosed = "text-not-closed";
+
+    /// <summary>A backslash in a text is followed by what it cannot be followed by.</summary>
+    public const string Escape = "escape";
+
+    /// <summary>More follows after the end.</summary>
+    public const string AfterTheEnd = "after-the-end";
+
+    /// <summary>Something else was expected here.</summary>
+    public const string Unexpected = "unexpected";
+
+    /// <summary>There is no such file or folder.</summary>
+    public const string NotFound = "not-found";
+
+    /// <summary>It is a folder.</summary>
+    public const string IsFolder = "is-folder";
+
+    /// <summary>The file's rights, or the folder's, do not allow it.</summary>
+    public const string NotAllowed = "not-allowed";
+
+    /// <summary>The disk is full, or a limit on the size of files is reached.</summary>
+    public const string DiskFull = "disk-full";
+
+    /// <summary>The path is empty, too long or has characters that no path has.</summary>
+    public const string PathForm = "path-form";
+
+    /// <summary>The system gave another reason, as {reason} in its own words.</summary>
+    public const string Other = "other";
 }

@@ -1,0 +1,53 @@
+namespace Coilwright.Core.Colour;
+
+/// <summary>A colour as CIE 1976 L*a*b* under daylight D65, 2 degree observer: near enough even steps to the eye.</summary>
+/// <remarks>
+/// <para>Is not the Lab of printing and style sheets, which is worked out for D50 and differs by several units. <see cref="L"/> runs from 0 (black)
+/// to 100 (white); <see cref="A"/> from green to red and <see cref="B"/> from blue to yellow, about -110 to 110 for screen colours.
+/// <c>default</c> is black.</para>
+/// <para>The sRGB matrix with seven digits is used: the four-digit one of IEC 61966-2-1 moves pure red by 0.02. Model, sources and limits:
+/// docs/theory/colour-likeness.md.</para>
+/// </remarks>
+/// <param name="L">Lightness, L*.</param>
+/// <param name="A">Green to red, a*.</param>
+/// <param name="B">Blue to yellow, b*.</param>
+public readonly record struct Lab(double L, double A, double B)
+{
+    // D65 white of the 2 degree observer, as the rows of the matrix add up to.
+    private const double WhiteX = 0.95047, WhiteY = 1, WhiteZ = 1.08883;
+
+    // CIE 15: where the cube root gives way to a straight line, and the line's slope.
+    private const double Threshold = 216.0 / 24389, Slope = 24389.0 / 27;
+
+    /// <summary>The Lab of a screen colour.</summary>
+    public static Lab FromSrgb(Srgb colour)
+    {
+        double r = Linear(colour.Red), g = Linear(colour.Green), b = Linear(colour.Blue);
+        var x = Bend((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / WhiteX);
+        var y = Bend((0.2126729 * r + 0.7151522 * g + 0.0721750 * b) / WhiteY);
+        var z = Bend((0.0193339 * r + 0.1191920 * g + 0.9503041 * b) / WhiteZ);
+        return new Lab(116 * y - 16, 500 * (x - y), 200 * (y - z));
+    }
+
+    /// <summary>The mean of a bead's colours, each taken to cover the same area; null when there is none.</summary>
+    /// <remarks>Is what the bead adds up to as a patch on the wrist, not a colour that is to be seen on it: black and white stripes count as grey.</remarks>
+    public static Lab? MeanOf(IReadOnlyCollection<Srgb> colours)
+    {
+        if (colours.Count == 0) return null;
+        double l = 0, a = 0, b = 0;
+        foreach (var colour in colours)
+        {
+            var lab = FromSrgb(colour);
+            (l, a, b) = (l + lab.L, a + lab.A, b + lab.B);
+        }
+        return new Lab(l / colours.Count, a / colours.Count, b / colours.Count);
+    }
+
+    private static double Linear(byte value)
+    {
+        var v = value / 255.0;
+        return v <= 0.04045 ? v / 12.92 : Math.Pow((v + 0.055) / 1.055, 2.4);
+    }
+
+    private static double Bend(double t) => t > Threshold ? Math.Cbrt(t) : (Slope * t + 16) / 116;
+}

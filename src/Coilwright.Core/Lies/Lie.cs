@@ -11,6 +11,12 @@ namespace Coilwright.Core.Lies;
 /// </remarks>
 public sealed class Lie
 {
+    private Lie(Lie other, double startAngleDeg)
+    {
+        (SharesMm, StartsMm, BeadedMm) = (other.SharesMm, other.StartsMm, other.BeadedMm);
+        (WirePerTurnMm, RadiusMm, StartAngleDeg) = (other.WirePerTurnMm, other.RadiusMm, startAngleDeg);
+    }
+
     /// <summary>Makes a lie from the shares of the wire.</summary>
     /// <param name="sharesMm">Each bead's share of the wire, mm, above 0.</param>
     /// <param name="wirePerTurnMm">Wire in one turn, mm, above 0 (T).</param>
@@ -57,6 +63,9 @@ public sealed class Lie
 
     /// <summary>Turns that the beads cover (L / T).</summary>
     public double Turns => BeadedMm / WirePerTurnMm;
+
+    /// <summary>The same turned round the wrist, so that its starting end lies at another angle, degrees.</summary>
+    public Lie StartingAt(double startAngleDeg) => new(this, Angles.NormalizedDeg(startAngleDeg));
 
     /// <summary>Middle of a bead's share, mm from the starting end.</summary>
     public double MiddleMm(int index) => StartsMm[index] + SharesMm[index] / 2;

@@ -39,43 +39,46 @@ public static class NoticeCodes
     /// <summary>The wire she cut does not hold the beads and both ends: cutMm, neededMm, shortMm.</summary>
     public const string WireTooShort = "wire-too-short";
 
-    /// <summary>Bare wire or open wrist between the ends: gapMm, turns.</summary>
+    /// <summary>Bare wire or open wrist between the ends: gapMm, wantedMm, turns.</summary>
     public const string GapAtTheEnd = "gap-at-the-end";
 
-    /// <summary>The ends overlap more or less than she wants: overlapMm, wantedMm.</summary>
+    /// <summary>The ends overlap more or less than she wants: overlapMm, wantedMm, turns.</summary>
     public const string OverlapOff = "overlap-off";
 
-    /// <summary>A bead will not go over the wire's curve: boreMm, wireMm, lengthMm, longestMm (or neededBoreMm).</summary>
+    /// <summary>A bead will not go over the wire's curve: boreMm, wireMm, lengthMm, longestMm, neededBoreMm.</summary>
     public const string BeadWillNotPass = "bead-will-not-pass";
 
-    /// <summary>A bead passes, but with less room than its hole may be off by: boreMm, wireMm, clearanceMm.</summary>
+    /// <summary>A bead passes, but with less room than its hole may be off by: boreMm, wireMm, clearanceMm, neededBoreMm.</summary>
     public const string BeadPassesTightly = "bead-passes-tightly";
 
     /// <summary>A hole's size is not known, so whether it passes is not either: wireMm, neededBoreMm.</summary>
     public const string BoreUnknown = "bore-unknown";
 
+    /// <summary>The flat at a bead's ends is not known and was taken right across: thicknessMm.</summary>
+    public const string EndFaceUnknown = "end-face-unknown";
+
     /// <summary>The end bead's hole is wider than the end loop: boreMm, loopMm, neededInsideMm; words end.</summary>
     public const string EndBeadSlidesOff = "end-bead-slides-off";
 
-    /// <summary>Like over like where she wants a mix: cover, turn, nextTurn, offSquareMm, overlapMm; words group, place.</summary>
+    /// <summary>Like over like where she wants a mix, or where she said nothing: cover, turn, nextTurn, offSquareMm, overlapMm, angleDeg; words group.</summary>
     public const string LikeOverLike = "like-over-like";
 
     /// <summary>Columns were wanted and do not come: cover.</summary>
     public const string ColumnsMissed = "columns-missed";
 
-    /// <summary>The focal lies off the top: offDeg, offMm, turnByMm (by how much what cures it); words side.</summary>
+    /// <summary>The focal lies off the top: offDeg, offMm, withinDeg, turn, startDeg (start angle that centres it); words side, past or before the top.</summary>
     public const string FocalOffTop = "focal-off-top";
 
-    /// <summary>Fewer turns on this wrist than she designed: turnsWorn, turnsDesigned.</summary>
+    /// <summary>Fewer turns on this wrist than she designed: turnsWorn, turnsDesigned, wristMm.</summary>
     public const string FewerTurns = "fewer-turns";
 
     /// <summary>Less than one whole turn: it will not stay on: turnsWorn.</summary>
     public const string UnderOneTurn = "under-one-turn";
 
-    /// <summary>The coil at rest leaves more room than the wrist takes: looseMm.</summary>
+    /// <summary>The coil at rest leaves more room than the wrist takes: looseMm, wristMm.</summary>
     public const string HangsLoose = "hangs-loose";
 
-    /// <summary>A measured row differs from what the beads' lengths said: measuredMm, reckonedMm, differenceMm.</summary>
+    /// <summary>A measured row differs from what the beads' lengths said: measuredMm, reckonedMm, differenceMm, firstBead, lastBead.</summary>
     public const string MeasuredDiffers = "measured-differs";
 
     /// <summary>A child's piece: small parts, adult cuts and bends.</summary>

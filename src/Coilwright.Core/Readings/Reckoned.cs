@@ -204,7 +204,11 @@ public sealed record LiningUpReport
     /// <summary>Each kind over itself.</summary>
     public required ImmutableArray<KindOverKind> Kinds { get; init; }
 
-    /// <summary>Why a reading is null, by its JSON name.</summary>
+    /// <summary>Whether it fails the piece's wish: what should mix lines up, or what should stand in columns does not.</summary>
+    public required bool FailsWish { get; init; }
+
+    /// <summary>Why a reading is null, by its JSON name: <c>nothing-over</c>, <c>too-little-over</c>, <c>no-groups</c>, <c>no-group-over</c>,
+    /// <c>chance-nought</c>.</summary>
     public required ImmutableSortedDictionary<string, string> WhyNull { get; init; }
 }
 
@@ -258,7 +262,7 @@ public sealed record WireReport(double BeadedMm, double EndsMm, double GripMm, d
     double TrimStartMm, double TrimFinishMm, double? SlackMm);
 
 /// <summary>Where the focal lands.</summary>
-/// <param name="Index">Its index in the order: of several, the one nearest the top.</param>
+/// <param name="Index">Its index in the order: of several, the one nearest the middle of the piece.</param>
 /// <param name="BeadId">Its kind.</param>
 /// <param name="Turn">Its turn.</param>
 /// <param name="AngleDeg">Its angle, degrees, 0 the top.</param>

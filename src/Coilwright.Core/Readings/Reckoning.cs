@@ -1,10 +1,185 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Alignment;
+using Coilwright.Core.Fit;
+using Coilwright.Core.Lies;
 using Coilwright.Core.Pieces;
 
 namespace Coilwright.Core.Readings;
 
-/// <summary>The one entry point: every reading of a piece.</summary>
+/// <summary>The one entry point: every reading of a piece on one wrist.</summary>
 public static class Reckoning
 {
     /// <summary>Reckons a piece.</summary>
-    public static Reckoned Of(Piece piece, ReckoningData data, ReckonRequest? request = null) => throw new NotSupportedException();
+    /// <param name="piece">The piece.</param>
+    /// <param name="data">Materials, steels and our choices.</param>
+    /// <param name="request">Another wrist, a measured circumference, a seed.</param>
+    /// <param name="cancel">Stops long work.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A wrist or circumference in the request is not above 0, or the circumference is too small
+    /// for the beads to stand round it.</exception>
+    public static Reckoned Of(Piece piece, ReckoningData data, ReckonRequest? request = null, CancellationToken cancel = default)
+    {
+        request ??= new ReckonRequest();
+        if (request.WristMm is { } w) ArgumentOutOfRangeException.ThrowIfNegativeOrZero(w);
+        if (request.WornCircumferenceMm is { } c) ArgumentOutOfRangeException.ThrowIfLessThan(c, LeastCircumferenceMm(piece));
+        var bench = BenchCorrection.Of(piece, data.Choices.RulerErrorMm);
+        var corrected = piece with { Beads = bench.Kinds };
+        return new OneReckoning(corrected, bench, data.Choices, request, cancel).Run();
+    }
+
+    /// <summary>Least worn circumference that can be reckoned, mm: every bead's inner side must clear the coil's centre twice over.</summary>
+    public static double LeastCircumferenceMm(Piece piece) =>
+        2 * Math.PI * piece.Order.Kinds.Distinct().Max(k => Math.Max(piece.Beads[k].BearingReachMm, piece.Beads[k].LengthMm / 2)) * 2;
+}
+
+/// <summary>One run of the reckoning: what is shared between its parts.</summary>
+internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningChoices choices, ReckonRequest request, CancellationToken cancel)
+{
+    private readonly CurveShares _shares = new(piece.Beads, piece.Order, bench.Factors);
+    private readonly WornTurnModel _turns = new(piece, choices);
+    private readonly LiningUpModel _liningUp = new(piece, choices);
+    private readonly int? _focal = FocalModel.IndexOf(piece);
+
+    public Reckoned Run()
+    {
+        var wrist = request.WristMm ?? piece.Wearer.WristMm;
+        var worn = _turns.On(wrist, request.WornCircumferenceMm);
+        var lie = LieAt(worn.CircumferenceMm);
+        var narrow = worn.BandMm == 0 ? lie : LieAt(worn.CircumferenceMm - worn.BandMm);
+        var wide = worn.BandMm == 0 ? lie : LieAt(worn.CircumferenceMm + worn.BandMm);
+        var relaxed = worn.By == WornBy.Coil ? lie.BeadedMm : _shares.AtRadius(piece.Wire.RelaxedRadiusMm).Sum();
+
+        var counts = Counts();
+        var passing = counts.Select(k => PassingCheck.Of(k.Bead, piece.Wire, choices.BoreToleranceMm)).ToImmutableArray();
+        var wire = WireCut.Of(piece, lie.BeadedMm, relaxed);
+        var liningUp = _liningUp.Measure(lie, worn.PitchMm, worn.AveragingMm, request.Seed, cancel);
+        var curve = Curve(wrist);
+        var focal = _focal is { } f ? FocalModel.Of(piece, f, lie, narrow, wide) : null;
+        var fit = FitModel.Of(piece, lie, narrow, wide, worn, relaxed, []);
+
+        var draft = new Reckoned
+        {
+            Piece = piece,
+            WristMm = wrist,
+            Counts = counts,
+            Worn = worn,
+            Lie = lie,
+            RelaxedBeadedMm = relaxed,
+            RuledMm = counts.Sum(k => k.RuledMm),
+            Fit = fit,
+            Passing = passing,
+            LiningUp = liningUp,
+            Curve = curve,
+            Wire = wire,
+            Focal = focal,
+            Repeat = RepeatDriftModel.Of(piece.Order.Kinds, lie),
+            Mass = MassOf(counts, wire, lie.Turns),
+            Wrists = WristsOf(curve),
+            Notices = [],
+        };
+        var notices = new NoticeWriter(draft, choices, bench.Differences).Write();
+        ImmutableArray<string> stops = [.. notices.Where(n => n.Severity == Severity.Stop).Select(n => n.Code).Distinct()];
+        return draft with { Notices = notices, Fit = fit with { Fits = stops.IsEmpty, Reasons = stops } };
+    }
+
+    private Lie LieAt(double circumferenceMm)
+    {
+        var radius = circumferenceMm / (2 * Math.PI);
+        var lie = new Lie(_shares.AtRadius(radius), _turns.WirePerTurnMm(circumferenceMm), radius, piece.Wearer.StartAngleDeg);
+        return piece.Wearer.FocalOnTop && _focal is { } focal ? lie.StartingAt(-360 * lie.MiddleMm(focal) / lie.WirePerTurnMm) : lie;
+    }
+
+    private ImmutableArray<KindCount> Counts()
+    {
+        var counts = new int[piece.Beads.Length];
+        foreach (var kind in piece.Order.Kinds) counts[kind]++;
+        var used = ImmutableArray.CreateBuilder<KindCount>();
+        for (var k = 0; k < counts.Length; k++)
+            if (counts[k] > 0)
+                used.Add(new KindCount(piece.Beads[k], k, KeyLetters.Of(used.Count), counts[k], counts[k] * piece.Beads[k].LengthMm));
+        return used.ToImmutable();
+    }
+
+    private ImmutableArray<WristPoint> Curve(double wristMm)
+    {
+        // The curve covers the data's wrists and always this wearer's, on the same step.
+        var step = choices.CurveStepMm;
+        var from = Math.Min(choices.CurveFromMm, choices.CurveFromMm + step * Math.Floor((wristMm - 10 - choices.CurveFromMm) / step));
+        var to = Math.Max(choices.CurveToMm, wristMm + 10);
+        var points = ImmutableArray.CreateBuilder<WristPoint>();
+        WristPoint? atRest = null;
+        for (var i = 0; from + i * step <= to + 1e-9; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var wrist = from + i * step;
+            var worn = _turns.On(wrist);
+            // As long as the coil is larger than the wrist asks, every wrist wears the same.
+            if (worn.By == WornBy.Coil && atRest is not null)
+            {
+                points.Add(atRest with { WristMm = wrist });
+                continue;
+            }
+            var lie = LieAt(worn.CircumferenceMm);
+            var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm);
+            var point = new WristPoint(wrist, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact,
+                glance.RelativeAveraged, glance.FailsWish);
+            if (worn.By == WornBy.Coil) atRest = point;
+            points.Add(point);
+        }
+        return points.ToImmutable();
+    }
+
+    private WristsServed WristsOf(ImmutableArray<WristPoint> curve)
+    {
+        var from = _turns.WristForMm(piece.Wire.LoopMm) - choices.LooseFromMm;
+        // Fewer turns are worn on a larger wrist. The wire under the beads hardly changes with the radius, so a few rounds settle it.
+        var least = Math.Max(piece.Wishes.Turns - choices.FewerTurnsFrom ?? 1, 0.5);
+        var c = piece.Wire.LoopMm;
+        var beaded = LieAt(c).BeadedMm;
+        if (beaded / _turns.WirePerTurnMm(c) < least) return new WristsServed(null, null, Failing(curve));
+        for (var round = 0; round < 20; round++)
+        {
+            var turn = beaded / least;
+            var next = Math.Sqrt(Math.Max(piece.Wire.LoopMm * piece.Wire.LoopMm, turn * turn - Math.Pow(_turns.WirePerTurnMm(0), 2)));
+            if (Math.Abs(next - c) < 1e-6) break;
+            c = next;
+            beaded = LieAt(c).BeadedMm;
+        }
+        var to = _turns.WristForMm(c);
+        return to < from ? new WristsServed(null, null, Failing(curve)) : new WristsServed(from, to, Failing(curve));
+    }
+
+    private static ImmutableArray<(double, double)> Failing(ImmutableArray<WristPoint> curve)
+    {
+        var stretches = ImmutableArray.CreateBuilder<(double, double)>();
+        for (var i = 0; i < curve.Length;)
+        {
+            if (!curve[i].FailsWish)
+            {
+                i++;
+                continue;
+            }
+            var first = i;
+            while (i < curve.Length && curve[i].FailsWish) i++;
+            stretches.Add((curve[first].WristMm, curve[i - 1].WristMm));
+        }
+        return stretches.ToImmutable();
+    }
+
+    private MassReport MassOf(ImmutableArray<KindCount> counts, WireReport wire, double turns)
+    {
+        double? beads = 0;
+        var unknown = ImmutableArray.CreateBuilder<string>();
+        foreach (var kind in counts)
+        {
+            if (kind.Bead.MassG is { } mass) beads += kind.Count * mass;
+            else
+            {
+                beads = null;
+                unknown.Add(kind.Bead.Id);
+            }
+        }
+        if (unknown.Count > 0) beads = null;
+        var left = (wire.BeadedMm + wire.EndsMm) / piece.Wire.LoopMm * wire.LoopMassG;
+        return new MassReport(beads, left, beads + left, (beads + left) / turns, unknown.ToImmutable());
+    }
 }

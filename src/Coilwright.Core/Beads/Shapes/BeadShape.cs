@@ -102,6 +102,11 @@ public abstract class BeadShape
             ? Boring.LongestHollowMm(boreMm, wireMm, radiusMm, wall)
             : Boring.LongestStraightMm(boreMm, wireMm, radiusMm);
 
+    /// <summary>Half of the wire that the bead's outline stands over and hides, mm; null for a shape that hides nothing.</summary>
+    /// <param name="bead">The bead.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm.</param>
+    public virtual double? HidesHalfMm(Bead bead, double radiusMm) => null;
+
     /// <summary>The bead drawn out of a rectangle: its corners in the right half.</summary>
     protected static PolygonSection Box(double halfLengthMm, Bead bead) =>
         new((halfLengthMm, -bead.BearingReachMm), (halfLengthMm, bead.OuterReachMm));

@@ -37,4 +37,8 @@ public sealed class Focal : BeadShape
             new DomeSection(bead.LengthMm / 2, bead.OuterReachMm - seat.ClearMm, seat.ClearMm),
         ];
     }
+
+    /// <inheritdoc/>
+    public override double? HidesHalfMm(Bead bead, double radiusMm) =>
+        radiusMm * Math.Atan2(bead.LengthMm / 2, radiusMm + (bead.Description.Seat?.ClearMm ?? -bead.BearingReachMm));
 }

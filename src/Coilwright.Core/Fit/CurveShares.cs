@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Beads.Sections;
+using Coilwright.Core.Stringing;
+
+namespace Coilwright.Core.Fit;
+
+/// <summary>How much wire each bead takes on the curve: its share, which neighbours decide together.</summary>
+/// <remarks>
+/// <para>A bead's share is R times half of the angles to both its neighbours; at the ends of the piece its own half angle stands in for the missing
+/// neighbour. The shares tile the wire. A stretch measured at the bench scales its beads' shares, at every radius.</para>
+/// <para>Made once for an order and asked for many radii: which kinds are neighbours is found once, and each pair's angle once per radius.
+/// Model, derivation and limits: docs/theory/curve-true-length.md.</para>
+/// </remarks>
+public sealed class CurveShares
+{
+    private readonly Bead[] _kinds;
+    private readonly ImmutableArray<int> _order;
+    private readonly double[]? _benchFactors;
+    private readonly (int A, int B)[] _pairs;
+    private readonly int[] _pairAfter;
+    private readonly ImmutableArray<ConvexSection>[] _fixedSections;
+
+    /// <summary>Prepares an order.</summary>
+    /// <param name="kinds">The piece's kinds of bead.</param>
+    /// <param name="order">The stringing order.</param>
+    /// <param name="benchFactors">For each bead, what a measured row scales its share by; null when nothing was measured.</param>
+    public CurveShares(ImmutableArray<Bead> kinds, StringingOrder order, double[]? benchFactors = null)
+    {
+        _kinds = [.. kinds];
+        _order = order.Kinds;
+        _benchFactors = benchFactors;
+        _fixedSections = [.. kinds.Select(k => k.Shape.SectionsDependOnRadius ? default : k.Shape.Sections(k, 1))];
+        var indexOf = new int[kinds.Length * kinds.Length];
+        var pairs = new List<(int, int)>();
+        _pairAfter = new int[_order.Length - 1];
+        for (var i = 0; i < _pairAfter.Length; i++)
+        {
+            // A pair and its mirror image stand equally near, since every section is its own mirror image.
+            var a = Math.Min(_order[i], _order[i + 1]);
+            var b = Math.Max(_order[i], _order[i + 1]);
+            ref var index = ref indexOf[a * kinds.Length + b];
+            if (index == 0)
+            {
+                pairs.Add((a, b));
+                index = pairs.Count;
+            }
+            _pairAfter[i] = index - 1;
+        }
+        _pairs = [.. pairs];
+    }
+
+    /// <summary>Each bead's share of the wire at a radius, mm.</summary>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm; more than any bead's reach towards the coil's centre.</param>
+    public ImmutableArray<double> AtRadius(double radiusMm)
+    {
+        var sections = new ImmutableArray<ConvexSection>[_kinds.Length];
+        for (var k = 0; k < _kinds.Length; k++)
+            sections[k] = _fixedSections[k].IsDefault ? _kinds[k].Shape.Sections(_kinds[k], radiusMm) : _fixedSections[k];
+        var halves = new double[_pairs.Length];
+        for (var p = 0; p < _pairs.Length; p++)
+            halves[p] = radiusMm * NeighbourContact.AngleRad(sections[_pairs[p].A], sections[_pairs[p].B], radiusMm) / 2;
+
+        var shares = new double[_order.Length];
+        // At an end nothing can tuck, so the part that meets the wire counts: the first section.
+        shares[0] = radiusMm * sections[_order[0]][0].LeanRad(0, radiusMm);
+        shares[^1] += radiusMm * sections[_order[^1]][0].LeanRad(0, radiusMm);
+        for (var i = 0; i < _pairAfter.Length; i++)
+        {
+            var half = halves[_pairAfter[i]];
+            shares[i] += half;
+            shares[i + 1] += half;
+        }
+        if (_benchFactors is not null)
+            for (var i = 0; i < shares.Length; i++) shares[i] *= _benchFactors[i];
+        return ImmutableCollectionsMarshal.AsImmutableArray(shares);
+    }
+}

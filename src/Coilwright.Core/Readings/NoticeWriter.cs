@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Findings;
+using Coilwright.Core.Fit;
+using Coilwright.Core.Pieces;
+
+namespace Coilwright.Core.Readings;
+
+/// <summary>Turns readings into what the maker should know: one place for what is worth saying.</summary>
+internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, ImmutableArray<RowDifference> rows)
+{
+    /// <summary>At most this many pairs are named one by one; the report has them all.</summary>
+    private const int NamedPairs = 3;
+
+    private readonly List<Notice> _notices = [];
+
+    private Piece Piece => r.Piece;
+
+    public ImmutableArray<Notice> Write()
+    {
+        Wire();
+        Holes();
+        Ends();
+        Turns();
+        Focal();
+        LiningUp();
+        Bench();
+        if (Piece.Wearer.IsChild) Add(NoticeCodes.ChildCautions, Severity.Info);
+        // Worst first; within one severity the order above is the order of the work.
+        return [.. _notices.OrderByDescending(n => n.Severity)];
+    }
+
+    private void Add(string code, Severity severity, string? bead = null, (string, double)[]? numbers = null, (string, string)[]? words = null,
+        ImmutableArray<int> positions = default) => _notices.Add(Notice.Of(code, severity, bead, numbers, words, positions));
+
+    private void Wire()
+    {
+        if (r.Wire.SlackMm is not { } slack || Piece.Wire.CutMm is not { } cut) return;
+        if (slack < 0)
+            Add(NoticeCodes.WireTooShort, Severity.Stop, numbers: [("cutMm", cut), ("neededMm", cut - slack), ("shortMm", -slack)]);
+        else if (slack < r.Wire.GripMm)
+            Add(NoticeCodes.WireTooShort, Severity.Warn,
+                numbers: [("cutMm", cut), ("neededMm", cut - slack + r.Wire.GripMm), ("shortMm", r.Wire.GripMm - slack)]);
+    }
+
+    private void Holes()
+    {
+        for (var k = 0; k < r.Passing.Length; k++)
+        {
+            var (passing, kind) = (r.Passing[k], r.Counts[k]);
+            var bead = kind.Bead;
+            switch (passing.Passes)
+            {
+                case Passes.No:
+                    Add(NoticeCodes.BeadWillNotPass, Severity.Stop, bead.Id,
+                        [("boreMm", bead.BoreMm!.Value), ("wireMm", Piece.Wire.WireMm), ("lengthMm", bead.LengthOnWireMm),
+                            ("longestMm", passing.LongestMm ?? 0), ("neededBoreMm", passing.NeededBoreMm)], positions: PositionsOf(kind.KindIndex));
+                    break;
+                case Passes.Tight:
+                    Add(NoticeCodes.BeadPassesTightly, Severity.Warn, bead.Id,
+                        [("boreMm", bead.BoreMm!.Value), ("wireMm", Piece.Wire.WireMm), ("clearanceMm", passing.ClearanceMm!.Value),
+                            ("neededBoreMm", passing.NeededBoreMm)], positions: PositionsOf(kind.KindIndex));
+                    break;
+                case Passes.Unknown:
+                    Add(NoticeCodes.BoreUnknown, Severity.Warn, bead.Id,
+                        [("wireMm", Piece.Wire.WireMm), ("neededBoreMm", passing.NeededBoreMm)], positions: PositionsOf(kind.KindIndex));
+                    break;
+            }
+            if (bead.Shape.EndFaceMatters && bead.Description.EndFaceMm is null)
+                Add(NoticeCodes.EndFaceUnknown, Severity.Info, bead.Id, [("thicknessMm", bead.ThicknessMm)], positions: PositionsOf(kind.KindIndex));
+        }
+    }
+
+    private void Ends()
+    {
+        End(Piece.Ends.Start, 0, "start");
+        End(Piece.Ends.Finish, Piece.Order.Count - 1, "finish");
+
+        void End(WireEnd end, int index, string which)
+        {
+            var bead = Piece.Beads[Piece.Order.Kinds[index]];
+            if (end.OutsideMm(Piece.Wire.WireMm) is not { } loop || bead.BoreMm is not { } bore || bore + choices.BoreToleranceMm < loop) return;
+            Add(NoticeCodes.EndBeadSlidesOff, bore >= loop ? Severity.Stop : Severity.Warn, bead.Id,
+                [("boreMm", bore), ("loopMm", loop), ("neededInsideMm", bore + choices.BoreToleranceMm - 2 * Piece.Wire.WireMm)], [("end", which)], [index]);
+        }
+    }
+
+    private void Turns()
+    {
+        var fit = r.Fit;
+        if (fit.TurnsDesigned is { } designed && designed - fit.TurnsWorn >= choices.FewerTurnsFrom)
+            Add(NoticeCodes.FewerTurns, Severity.Warn, numbers: [("turnsWorn", fit.TurnsWorn), ("turnsDesigned", designed), ("wristMm", r.WristMm)]);
+        if (fit.TurnsWorn < 1 - choices.OverlapToleranceMm / r.Worn.WirePerTurnMm)
+            Add(NoticeCodes.UnderOneTurn, Severity.Warn, numbers: [("turnsWorn", fit.TurnsWorn)]);
+        // How the ends meet is only judged where she said how: memory wire may end anywhere.
+        if (Piece.Ends.OverlapMm is { } wanted || WholeTurnsDesigned(out wanted))
+        {
+            var off = fit.EndsOverlapMm - wanted;
+            if (off < -choices.OverlapToleranceMm && fit.EndsOverlapMm < 0)
+                Add(NoticeCodes.GapAtTheEnd, Severity.Warn,
+                    numbers: [("gapMm", -fit.EndsOverlapMm), ("turns", fit.OverlapTurns), ("wantedMm", wanted)], positions: [0, Piece.Order.Count - 1]);
+            else if (Math.Abs(off) > choices.OverlapToleranceMm)
+                Add(NoticeCodes.OverlapOff, Severity.Info,
+                    numbers: [("overlapMm", fit.EndsOverlapMm), ("wantedMm", wanted), ("turns", fit.OverlapTurns)], positions: [0, Piece.Order.Count - 1]);
+        }
+        if (r.Worn.RoomMm > choices.LooseFromMm && r.Worn.By == WornBy.Coil)
+            Add(NoticeCodes.HangsLoose, Severity.Info, numbers: [("looseMm", r.Worn.RoomMm), ("wristMm", r.WristMm)]);
+
+        bool WholeTurnsDesigned(out double overlapMm)
+        {
+            overlapMm = 0;
+            return Piece.Wishes.Turns is { } turns && turns == Math.Floor(turns);
+        }
+    }
+
+    private void Focal()
+    {
+        if (r.Focal is not { } focal) return;
+        var within = Piece.Wishes.FocalWithinDeg ?? choices.FocalWithinDeg;
+        if (Math.Abs(focal.AngleDeg) <= within) return;
+        Add(NoticeCodes.FocalOffTop, Severity.Warn, focal.BeadId,
+            [("offDeg", Math.Abs(focal.AngleDeg)), ("offMm", Math.Abs(focal.OffMm)), ("withinDeg", within), ("turn", focal.Turn),
+                ("startDeg", r.Lie.StartingAt(r.Lie.StartAngleDeg + focal.MoveStartDeg).StartAngleDeg)],
+            [("side", focal.AngleDeg > 0 ? "past" : "before")], [focal.Index]);
+    }
+
+    private void LiningUp()
+    {
+        var report = r.LiningUp;
+        var wishesMix = Piece.Wishes.LiningUp == LiningUpWish.Mix || Piece.Wishes.Places.Any(p => p.LiningUp == LiningUpWish.Mix)
+            || Piece.Wishes.Groups.ContainsValue(LiningUpWish.Mix);
+        var wishesColumns = Piece.Wishes.LiningUp == LiningUpWish.Columns || Piece.Wishes.Groups.ContainsValue(LiningUpWish.Columns);
+        if (wishesColumns && report.FailsWish && report.Word != LiningUpWord.LinesUp)
+            Add(NoticeCodes.ColumnsMissed, Severity.Warn, numbers: [("cover", report.Cover ?? 0)]);
+        if (wishesMix ? !report.FailsWish : report.Word != LiningUpWord.LinesUp || wishesColumns) return;
+        foreach (var pair in report.Pairs.Take(NamedPairs))
+            Add(NoticeCodes.LikeOverLike, wishesMix ? Severity.Warn : Severity.Info,
+                numbers: [("cover", report.Cover ?? 0), ("turn", pair.TurnA), ("nextTurn", pair.TurnB), ("offSquareMm", pair.OffSquareMm),
+                    ("overlapMm", pair.OverlapMm), ("angleDeg", pair.AngleDeg)],
+                words: [("group", pair.Name)],
+                positions: [.. Enumerable.Range(pair.FirstA, pair.CountA), .. Enumerable.Range(pair.FirstB, pair.CountB)]);
+    }
+
+    private void Bench()
+    {
+        foreach (var (row, reckoned) in rows)
+            if (Math.Abs(row.TotalMm - reckoned) > 2 * choices.RulerErrorMm)
+                Add(NoticeCodes.MeasuredDiffers, Severity.Info,
+                    numbers: [("measuredMm", row.TotalMm), ("reckonedMm", reckoned), ("differenceMm", row.TotalMm - reckoned),
+                        ("firstBead", row.FirstBead), ("lastBead", row.LastBead)],
+                    positions: [.. Enumerable.Range(row.FirstBead - 1, row.LastBead - row.FirstBead + 1)]);
+    }
+
+    private ImmutableArray<int> PositionsOf(int kind) => [.. Enumerable.Range(0, Piece.Order.Count).Where(i => Piece.Order.Kinds[i] == kind)];
+}

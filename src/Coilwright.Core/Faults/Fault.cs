@@ -67,7 +67,7 @@ public static class FaultCodes
     /// <summary>An id is used twice; {first} is where it was seen first.</summary>
     public const string IdTwice = "id.twice";
 
-    /// <summary>A word that the order notation keeps for itself is used as a name.</summary>
+    /// <summary>A word that the order notation keeps for itself is used as a name; {known} lists such words.</summary>
     public const string IdReserved = "id.reserved";
 
     /// <summary>One of a list of words was expected; {known} lists them, {nearest} is the likeliest.</summary>

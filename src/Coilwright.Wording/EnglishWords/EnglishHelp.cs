@@ -1,0 +1,37 @@
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English words of the command line.</summary>
+internal static class EnglishHelp
+{
+    internal static HelpWords Make() => new()
+    {
+        Program = "A bench tool for beaded pieces on memory wire: write the stringing order down once, and everything else is worked out from it.",
+        Reckon = "Work out every reading of a piece: does it fit, where does each bead land, what lines up, how much wire to cut.",
+        Piece = "The piece file, as my-bracelet.piece.json.",
+        Wrist = "Another wrist than the piece's, in mm (165) or with its unit (\"6 1/2in\").",
+        WornCircumference = "The worn circumference of the wire as you measured it, in mm or with its unit; it overrules the reckoning.",
+        Seed = "A whole number that the chance orders start from; the same one gives the same answer. Without it: 1.",
+        Json = "Print everything as JSON, and nothing else.",
+        Draw = "Draw the turns as straight rows into this SVG file as well.",
+        Help = "Show this help.",
+        Version = "Show the version.",
+        UsageHeading = "How to call it:",
+        VerbsHeading = "What it does:",
+        OptionsHeading = "Options:",
+        ExamplesHeading = "Examples:",
+        ExitCodesHeading = "Exit codes:",
+        ExitCodes =
+        [
+            (0, "done"),
+            (1, "done, and a notice says stop: the piece cannot be made or worn like this"),
+            (2, "something is wrong with the call, the piece file or a path"),
+            (3, "something went wrong inside the program"),
+            (130, "stopped by you (Ctrl-C)"),
+        ],
+        More = "More about one of them: {command}",
+        FaultPlace = "{file}{?line:, line {line}}{?column:, column {column}}{?field:, {field}}",
+        ToMend = "To mend it:",
+        FurtherFaults = "and {more} more {more:fault|faults}.",
+        Drawn = "The turn rows are drawn in {file}.",
+    };
+}

@@ -1,0 +1,20 @@
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English, put together from its tables.</summary>
+internal static class EnglishLanguage
+{
+    internal static Language Make() => new()
+    {
+        Code = "en",
+        Name = "English",
+        PluralForm = Language.OneAndOther,
+        Faults = EnglishFaults.Make(),
+        Notices = EnglishNotices.Make(),
+        WhyNot = EnglishTerms.WhyNot(),
+        Fields = EnglishTerms.Fields(),
+        Terms = EnglishTerms.Make(),
+        Cautions = EnglishCautions.Make(),
+        Report = EnglishReport.Make(),
+        Help = EnglishHelp.Make(),
+    };
+}

@@ -1,0 +1,58 @@
+using System.Collections.Frozen;
+using Coilwright.Core.Readings;
+
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English sentences of notices: in a few words, in full, and what to do.</summary>
+internal static class EnglishNotices
+{
+    internal static FrozenDictionary<string, NoticeSentence> Make() => new Dictionary<string, NoticeSentence>(StringComparer.Ordinal)
+    {
+        [NoticeCodes.WireTooShort] = new("the wire is too short",
+            "The wire you cut is {shortMm:size} too short: you cut {cutMm:length}, and the beads with both ends need {neededMm:length}.",
+            "Cut a new length of at least {neededMm:cut}, or leave off beads until {shortMm:size} is saved."),
+        [NoticeCodes.GapAtTheEnd] = new("the ends do not meet",
+            "After {turns} {turns:turn|turns} a gap of {gapMm:size} stays open between the ends.",
+            "Add beads for {gapMm:size} of wire where the pattern allows it, or leave it if you like an open end."),
+        [NoticeCodes.OverlapOff] = new("the ends lie over each other differently than you want",
+            "The ends overlap by {overlapMm:length}, and you want {wantedMm:length}.",
+            "Add or take off beads near the ends."),
+        [NoticeCodes.BeadWillNotPass] = new("{bead} will not go on the wire",
+            "{bead} will not go on: a hole of {boreMm:fine} on {wireMm:fine} wire bent to this coil passes beads up to {longestMm:mm} long, and this one is {lengthMm:mm}."
+            + "{?neededBoreMm: It would need a hole of {neededBoreMm:fine}.}",
+            "Ream the holes, use a shorter bead or a curved tube, or choose thinner wire."),
+        [NoticeCodes.BeadPassesTightly] = new("{bead} goes on tightly",
+            "{bead} goes on with only {clearanceMm:fine} to spare: its hole is {boreMm:fine} and the wire {wireMm:fine}. Some may not pass.",
+            "Try a few on the wire before you start, and ream those that stick."),
+        [NoticeCodes.BoreUnknown] = new("the hole of {bead} is not known",
+            "The hole of {bead} is not known. It needs at least {neededBoreMm:fine} to go on {wireMm:fine} wire.",
+            "Try one on the wire, or measure the hole and write it in the piece file."),
+        [NoticeCodes.EndBeadSlidesOff] = new("the end bead slides over the end loop",
+            "{bead} at the {end} slides off: its hole is {boreMm:fine}, and the end loop only {loopMm:fine} across.",
+            "Turn a loop of {neededInsideMm:fine} inside or more, or put a bead with a smaller hole last."),
+        [NoticeCodes.LikeOverLike] = new("like lies over like",
+            "{group} lies over {group} on turns {turn} and {nextTurn}, {place}, {offSquareMm:size} off square, along {overlapMm:size}.",
+            "Add or take away a small bead between the two, and look again."),
+        [NoticeCodes.ColumnsMissed] = new("the columns do not come",
+            "You want columns, and only {cover:percent} of the groups lie over their own kind.",
+            "Bring one repeat closer to a whole part of a turn: add or take away small beads."),
+        [NoticeCodes.FocalOffTop] = new("the focal lies off the top",
+            "{bead} lies {offDeg:deg} off the top of the wrist, {offMm:size} of wire {side}.",
+            "Start {turnByMm:size} further on, or move that much beading from one side of it to the other."),
+        [NoticeCodes.FewerTurns] = new("fewer turns than you designed",
+            "On this wrist it makes {turnsWorn} {turnsWorn:turn|turns} in place of {turnsDesigned}.",
+            "Add beads for the missing turns, or let it be a smaller stack on this wrist."),
+        [NoticeCodes.UnderOneTurn] = new("it does not go once round",
+            "The beads make only {turnsWorn} {turnsWorn:turn|turns}: it will not stay on.",
+            "Add beads; memory wire wants at least one whole turn, better two."),
+        [NoticeCodes.HangsLoose] = new("it hangs loose",
+            "The coil is {looseMm:size} larger round than the wrist and beads ask for. It will slide and turn.",
+            "Choose a smaller coil, or thicker beads."),
+        [NoticeCodes.MeasuredDiffers] = new("the measured row differs",
+            "You measured {measuredMm:length}, and the beads' lengths say {reckonedMm:length}: a difference of {differenceMm:size}. Your measurement counts.",
+            "If that surprises you, measure again; otherwise there is nothing to do."),
+        [NoticeCodes.ChildCautions] = new("made for a child",
+            "This is for a child. Every loose bead is a small part: not for children under three.",
+            "An adult cuts and bends the wire and turns the ends in. Check them often."),
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+}

@@ -1,0 +1,68 @@
+namespace Coilwright.Wording;
+
+/// <summary>Words of the command line's help and of its errors.</summary>
+public sealed record HelpWords
+{
+    /// <summary>What the program is.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>What <c>reckon</c> does.</summary>
+    public required string Reckon { get; init; }
+
+    /// <summary>The piece.</summary>
+    public required string Piece { get; init; }
+
+    /// <summary><c>--wrist</c>.</summary>
+    public required string Wrist { get; init; }
+
+    /// <summary><c>--worn-circumference</c>.</summary>
+    public required string WornCircumference { get; init; }
+
+    /// <summary><c>--seed</c>.</summary>
+    public required string Seed { get; init; }
+
+    /// <summary><c>--json</c>.</summary>
+    public required string Json { get; init; }
+
+    /// <summary><c>--draw</c>.</summary>
+    public required string Draw { get; init; }
+
+    /// <summary><c>--help</c>.</summary>
+    public required string Help { get; init; }
+
+    /// <summary><c>--version</c>.</summary>
+    public required string Version { get; init; }
+
+    /// <summary>Heading of the usage line.</summary>
+    public required string UsageHeading { get; init; }
+
+    /// <summary>Heading of the verbs.</summary>
+    public required string VerbsHeading { get; init; }
+
+    /// <summary>Heading of the options.</summary>
+    public required string OptionsHeading { get; init; }
+
+    /// <summary>Heading of the examples.</summary>
+    public required string ExamplesHeading { get; init; }
+
+    /// <summary>Heading of the exit codes.</summary>
+    public required string ExitCodesHeading { get; init; }
+
+    /// <summary>The exit codes, one a line, as code and meaning.</summary>
+    public required IReadOnlyList<(int Code, string Meaning)> ExitCodes { get; init; }
+
+    /// <summary>Where to find more: {command}.</summary>
+    public required string More { get; init; }
+
+    /// <summary>Place of a fault in a file: {file}, optionally {line}, {column}, {field}.</summary>
+    public required string FaultPlace { get; init; }
+
+    /// <summary>Begins how to mend a fault.</summary>
+    public required string ToMend { get; init; }
+
+    /// <summary>Further faults that are not shown: {more}.</summary>
+    public required string FurtherFaults { get; init; }
+
+    /// <summary>A drawing was written: {file}.</summary>
+    public required string Drawn { get; init; }
+}

@@ -1,0 +1,139 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Readings;
+
+namespace Coilwright.Wording;
+
+/// <summary>What a fault says to a person: what is wrong, the rule it breaks, and how to mend it.</summary>
+/// <param name="Message">What is wrong and the rule, one or two sentences that stand alone.</param>
+/// <param name="Rule">The rule alone.</param>
+/// <param name="Mend">How to mend it; empty when the rule says it all.</param>
+public sealed record FaultWords(string Message, string Rule, string Mend);
+
+/// <summary>What a notice says to a person.</summary>
+/// <param name="Message">What is so.</param>
+/// <param name="WhatToDo">What she can do about it.</param>
+/// <param name="Short">The matter in a few words, for a list of reasons.</param>
+public sealed record NoticeWords(string Message, string WhatToDo, string Short);
+
+/// <summary>One language: every sentence and word that people read, and how its numbers and plurals are written.</summary>
+/// <remarks>
+/// <para>To add a language: a folder beside <c>English/</c> with the same tables and a line in <see cref="Languages"/>. The records of words do
+/// not compile while a word is missing, and the tests name every code without a sentence.</para>
+/// <para>Numbers are written alike in every language: a decimal point, no thousands sign. A maker copies them into her own notes and into the
+/// piece file, where a comma would be read as something else.</para>
+/// </remarks>
+public sealed class Language
+{
+    /// <summary>Code of the language (ISO 639-1), as <c>en</c>.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>The language's own name for itself.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Which plural form a printed number takes: an index into the forms that a template gives, as <c>{beads:bead|beads}</c>.</summary>
+    public required Func<string, int> PluralForm { get; init; }
+
+    /// <summary>Sentences by fault code.</summary>
+    public required FrozenDictionary<string, FaultSentence> Faults { get; init; }
+
+    /// <summary>Sentences by notice code.</summary>
+    public required FrozenDictionary<string, NoticeSentence> Notices { get; init; }
+
+    /// <summary>Sentences by the code of a reading that cannot be had.</summary>
+    public required FrozenDictionary<string, string> WhyNot { get; init; }
+
+    /// <summary>Fields of a piece file in the trade's words, by the field's own name.</summary>
+    public required FrozenDictionary<string, string> Fields { get; init; }
+
+    /// <summary>Words that stand by themselves.</summary>
+    public required Terms Terms { get; init; }
+
+    /// <summary>Cautions.</summary>
+    public required CautionWords Cautions { get; init; }
+
+    /// <summary>Words of the text report.</summary>
+    public required ReportWords Report { get; init; }
+
+    /// <summary>Words of the command line's help.</summary>
+    public required HelpWords Help { get; init; }
+
+    /// <summary>Says a fault.</summary>
+    public FaultWords Say(Fault fault)
+    {
+        if (!Faults.TryGetValue(fault.Code, out var sentence)) return new FaultWords(fault.Code, "", "");
+        var values = new FaultValues(fault, this);
+        var rule = Sentence(sentence.Rule, values);
+        return new FaultWords(Sentence(sentence.What, values) + " " + rule, rule, Sentence(sentence.Mend, values));
+    }
+
+    /// <summary>Says a notice.</summary>
+    /// <param name="notice">The notice.</param>
+    /// <param name="beadName">Name for people of a bead's id.</param>
+    public NoticeWords Say(Notice notice, Func<string, string> beadName)
+    {
+        if (!Notices.TryGetValue(notice.Code, out var sentence)) return new NoticeWords(notice.Code, "", notice.Code);
+        var values = new NoticeValues(notice, beadName, this);
+        return new NoticeWords(Sentence(sentence.Message, values), Sentence(sentence.WhatToDo, values),
+            Template.Fill(sentence.Short, values, this));
+    }
+
+    /// <summary>Says why a reading cannot be had.</summary>
+    public string SayWhyNot(string code) => WhyNot.GetValueOrDefault(code, code);
+
+    /// <summary>Fills a template with values by name: texts, whole numbers or doubles. How placeholders are written: <see cref="Template"/>.</summary>
+    public string Fill(string template, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        var named = new Dictionary<string, object?>(StringComparer.Ordinal);
+        foreach (var (name, value) in values) named[name] = value;
+        return Template.Fill(template, new NamedValues(named), this);
+    }
+
+    /// <summary>Fills a template that is a whole sentence, so begins with a capital. See <see cref="Fill"/>.</summary>
+    public string Sentence(string template, params ReadOnlySpan<(string Name, object? Value)> values) => Template.Capital(Fill(template, values));
+
+    /// <summary>A length in millimetres and inches to the nearest sixteenth: <c>178 mm (7 in)</c>.</summary>
+    /// <remarks>Whole millimetres from 100 mm on, tenths below. A length under half a sixteenth has no inches.</remarks>
+    public string Length(double mm) => LengthWriter.Both(mm, Terms);
+
+    /// <summary>A length that may only be rounded up, as wire to cut: up to the next whole millimetre and the next sixteenth.</summary>
+    public string LengthUp(double mm) => LengthWriter.BothUp(mm, Terms);
+
+    /// <summary>A place round the wrist in words; see <see cref="Places"/>.</summary>
+    /// <param name="angleDeg">Angle, degrees in (-180, 180], 0 the top, positive the way the beads run.</param>
+    public string Place(double angleDeg) => Terms.Places.Of(angleDeg);
+
+    /// <summary>A number with up to so many decimals, a decimal point and no thousands sign.</summary>
+    public static string Number(double value, int decimals) => LengthWriter.Number(value, decimals);
+
+    private string Sentence(string template, IValues values) => Template.Capital(Template.Fill(template, values, this));
+
+    /// <summary>The form of a word that goes with a number as it is printed.</summary>
+    internal string Plural(string printed, string[] forms) => forms[Math.Min(PluralForm(printed), forms.Length - 1)];
+
+    /// <summary>The rule of English, German and others: one form for a bare 1, another for all else, 1.0 included.</summary>
+    /// <remarks>CLDR plural rules, "one: i = 1 and v = 0".</remarks>
+    public static int OneAndOther(string printed) => printed is "1" or "-1" ? 0 : 1;
+
+    /// <summary>A field's name as a sentence shows it: the trade's words and the name in the file.</summary>
+    internal string FieldInWords(string field)
+    {
+        if (field.Length == 0) return Terms.ThisFile;
+        var last = field[(field.LastIndexOf('.') + 1)..];
+        var bare = last.IndexOf('[', StringComparison.Ordinal) is var at and >= 0 ? last[..at] : last;
+        return Fields.TryGetValue(bare, out var words) ? string.Create(CultureInfo.InvariantCulture, $"{words} (\"{bare}\")") : $"\"{last}\"";
+    }
+}
+
+/// <summary>A fault's sentences as templates.</summary>
+/// <param name="What">What is wrong.</param>
+/// <param name="Rule">The rule.</param>
+/// <param name="Mend">How to mend it.</param>
+public sealed record FaultSentence(string What, string Rule, string Mend);
+
+/// <summary>A notice's sentences as templates.</summary>
+/// <param name="Short">The matter in a few words.</param>
+/// <param name="Message">What is so.</param>
+/// <param name="WhatToDo">What she can do about it.</param>
+public sealed record NoticeSentence(string Short, string Message, string WhatToDo);

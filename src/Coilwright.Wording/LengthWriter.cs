@@ -1,0 +1,34 @@
+using System.Globalization;
+using Coilwright.Core.Measures;
+
+namespace Coilwright.Wording;
+
+/// <summary>Lengths as they are shown: millimetres first, inches to the sixteenth beside them.</summary>
+internal static class LengthWriter
+{
+    // From here on a tenth of a millimetre is finer than anyone bends, strings or measures.
+    private const double WholeFromMm = 100;
+
+    internal static string Number(double value, int decimals)
+    {
+        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0 : rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+    }
+
+    internal static string Mm(double mm, Terms terms) => Number(mm, Math.Abs(mm) >= WholeFromMm ? 0 : 1) + " " + terms.Mm;
+
+    internal static string Fine(double mm, Terms terms) => Number(mm, 2) + " " + terms.Mm;
+
+    internal static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);
+
+    internal static string BothUp(double mm, Terms terms)
+    {
+        // A hair is taken off first, so that an exact 25.4 mm stays one inch.
+        const double hairMm = 1e-6;
+        var sixteenths = (long)Math.Ceiling((mm - hairMm) / InchFraction.MmPerInch * 16);
+        return WithInches(Number(Math.Ceiling(mm - hairMm), 0) + " " + terms.Mm, new InchFraction(sixteenths), terms);
+    }
+
+    private static string WithInches(string mm, InchFraction inches, Terms terms) =>
+        inches.Sixteenths == 0 ? mm : $"{mm} ({inches} {terms.Inch})";
+}

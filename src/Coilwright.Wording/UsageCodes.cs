@@ -1,0 +1,38 @@
+namespace Coilwright.Wording;
+
+/// <summary>Codes of what can be wrong with how the program was called. They are said like any <see cref="Core.Faults.Fault"/>.</summary>
+public static class UsageCodes
+{
+    /// <summary>A verb that the program does not have; {nearest}, {known}.</summary>
+    public const string VerbUnknown = "usage.verb-unknown";
+
+    /// <summary>An option that the verb does not have; {nearest}, {known}.</summary>
+    public const string OptionUnknown = "usage.option-unknown";
+
+    /// <summary>A word too many.</summary>
+    public const string WordTooMany = "usage.word-too-many";
+
+    /// <summary>No piece was named; {verb}.</summary>
+    public const string PieceMissing = "usage.piece-missing";
+
+    /// <summary>An option stands without its value.</summary>
+    public const string OptionEmpty = "usage.option-empty";
+
+    /// <summary>An option stands twice.</summary>
+    public const string OptionTwice = "usage.option-twice";
+
+    /// <summary>A length is not a number of mm nor a length with its unit.</summary>
+    public const string LengthForm = "usage.length-form";
+
+    /// <summary>A length has a comma for a decimal point; {meant}.</summary>
+    public const string LengthComma = "usage.length-comma";
+
+    /// <summary>A length is out of bounds; {min}, {max} mm.</summary>
+    public const string LengthBounds = "usage.length-bounds";
+
+    /// <summary>A seed is not a whole number from 0 on.</summary>
+    public const string SeedForm = "usage.seed-form";
+
+    /// <summary>Something went wrong in the program itself; {detail}.</summary>
+    public const string Internal = "internal";
+}

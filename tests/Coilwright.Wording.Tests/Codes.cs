@@ -1,0 +1,22 @@
+using System.Reflection;
+using System.Xml.Linq;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Readings;
+
+namespace Coilwright.Wording.Tests;
+
+/// <summary>The codes as the core declares them, each with what its comment promises: the comment is the contract that a sentence is held to.</summary>
+internal static class Codes
+{
+    public static IReadOnlyList<(string Code, string Comment)> Of(Type list)
+    {
+        var xml = XDocument.Load(Path.ChangeExtension(list.Assembly.Location, ".xml"));
+        var comments = xml.Descendants("member").ToDictionary(m => m.Attribute("name")!.Value, m => m.Element("summary")?.Value ?? "");
+        return [.. list.GetFields(BindingFlags.Public | BindingFlags.Static).Where(f => f.IsLiteral)
+            .Select(f => ((string)f.GetRawConstantValue()!, comments[$"F:{list.FullName}.{f.Name}"]))];
+    }
+
+    public static IReadOnlyList<(string Code, string Comment)> Faults { get; } = [.. Of(typeof(FaultCodes)), .. Of(typeof(UsageCodes))];
+
+    public static IReadOnlyList<(string Code, string Comment)> Notices { get; } = Of(typeof(NoticeCodes));
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using CsCheck;
+
+namespace Coilwright.Wording.Tests;
+
+public class LengthAndPlaceTests
+{
+    private static readonly Language English = Languages.English;
+
+    [Theory]
+    [InlineData(178, "178 mm (7 in)")]
+    [InlineData(190.5, "191 mm (7 1/2 in)")]
+    [InlineData(6, "6 mm (1/4 in)")]
+    [InlineData(99.96, "100 mm (3 15/16 in)")]
+    [InlineData(0.7, "0.7 mm")]
+    [InlineData(0, "0 mm")]
+    [InlineData(-0.04, "0 mm")]
+    [InlineData(12.25, "12.3 mm (1/2 in)")]
+    public void A_length_is_in_mm_and_in_sixteenths_of_an_inch(double mm, string expected) => Assert.Equal(expected, English.Length(mm));
+
+    // 25.4 mm is an inch by definition, so it stays one; a hair over it may only go up.
+    [Theory]
+    [InlineData(25.4, "26 mm (1 in)")]
+    [InlineData(25.41, "26 mm (1 1/16 in)")]
+    [InlineData(812.8, "813 mm (32 in)")]
+    [InlineData(813.0, "813 mm (32 1/16 in)")]
+    public void Wire_to_cut_is_rounded_up_and_never_down(double mm, string expected) => Assert.Equal(expected, English.LengthUp(mm));
+
+    [Fact]
+    public void A_number_is_written_with_a_point_whatever_the_machine_speaks()
+    {
+        var before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            Assert.Equal("1234.5", Language.Number(1234.5, 1));
+            Assert.Equal("12.5 mm (1/2 in)", English.Length(12.5));
+            Assert.Equal("2.5 turns", English.Fill("{t} {t:turn|turns}", ("t", 2.5)));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Theory]
+    [InlineData(0, "on top")]
+    [InlineData(-22.5, "on top")]
+    [InlineData(22.6, "past the top")]
+    [InlineData(-45, "before the top")]
+    [InlineData(90, "a quarter turn past the top")]
+    [InlineData(-90, "a quarter turn before the top")]
+    [InlineData(135, "before the underside")]
+    [InlineData(-135, "past the underside")]
+    [InlineData(180, "on the underside")]
+    [InlineData(-179.9, "on the underside")]
+    public void A_place_is_said_the_way_the_beads_run(double deg, string expected) => Assert.Equal(expected, English.Place(deg));
+
+    // Turning the piece over swaps before and past and nothing else: no word may depend on the hand.
+    [Fact]
+    public void A_place_mirrored_swaps_before_and_past() =>
+        Gen.Double[0.001, 179.99].Sample(deg =>
+            English.Place(-deg) == English.Place(deg).Replace("past", "#", StringComparison.Ordinal).Replace("before", "past", StringComparison.Ordinal)
+                .Replace("#", "before", StringComparison.Ordinal));
+}

@@ -34,6 +34,9 @@ public sealed record Terms
     /// <summary>How much a notice matters.</summary>
     public required FrozenDictionary<Severity, string> Severities { get; init; }
 
+    /// <summary>Words inside notices: <c>start</c> and <c>finish</c> of an end, <c>past</c> and <c>before</c> of a place.</summary>
+    public required FrozenDictionary<string, string> NoticeWords { get; init; }
+
     /// <summary>How a piece lines up.</summary>
     public required FrozenDictionary<LiningUpWord, string> LiningUp { get; init; }
 

@@ -36,6 +36,8 @@ internal sealed class NoticeValues(Notice notice, Func<string, string> beadName,
     {
         "bead" => notice.BeadId is { } id ? beadName(id) : null,
         "positions" => Positions(),
+        "group" when notice.Words.TryGetValue(name, out var group) => beadName(group),
+        "end" or "side" when notice.Words.TryGetValue(name, out var word) => language.Terms.NoticeWords.GetValueOrDefault(word, word),
         _ when notice.Numbers.TryGetValue(name, out var number) => number,
         _ => notice.Words.GetValueOrDefault(name),
     };

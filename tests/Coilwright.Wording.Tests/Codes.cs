@@ -16,6 +16,13 @@ internal static class Codes
             .Select(f => ((string)f.GetRawConstantValue()!, comments[$"F:{list.FullName}.{f.Name}"]))];
     }
 
+    /// <summary>The codes that the comment of a property marks as code.</summary>
+    public static IReadOnlyList<string> MarkedIn(Type type, string property)
+    {
+        var xml = XDocument.Load(Path.ChangeExtension(type.Assembly.Location, ".xml"));
+        return [.. xml.Descendants("member").Single(m => m.Attribute("name")!.Value == $"P:{type.FullName}.{property}").Descendants("c").Select(c => c.Value)];
+    }
+
     public static IReadOnlyList<(string Code, string Comment)> Faults { get; } = [.. Of(typeof(FaultCodes)), .. Of(typeof(UsageCodes))];
 
     public static IReadOnlyList<(string Code, string Comment)> Notices { get; } = Of(typeof(NoticeCodes));

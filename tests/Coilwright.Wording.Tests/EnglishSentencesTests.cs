@@ -60,7 +60,7 @@ public class EnglishSentencesTests
     {
         var words = English.Say(Notice.Of(NoticeCodes.WireTooShort, Severity.Stop, numbers: [("cutMm", 700), ("neededMm", 812.3), ("shortMm", 112.3)]),
             id => id);
-        Assert.Equal("The wire you cut is 112 mm (4 7/16 in) too short: you cut 700 mm (27 9/16 in), and the beads with both ends need 812 mm (32 in).",
+        Assert.Equal("The wire you cut is 112 mm (4 7/16 in) too short: you cut 700 mm (27 9/16 in), and the piece needs 812 mm (32 in).",
             words.Message);
         Assert.Equal("Cut a new length of at least 813 mm (32 in), or leave off beads until 112 mm (4 7/16 in) is saved.", words.WhatToDo);
     }

@@ -30,6 +30,16 @@ public partial class EveryLanguageTests
             s => Assert.False(string.IsNullOrWhiteSpace(s.Short) || string.IsNullOrWhiteSpace(s.Message) || string.IsNullOrWhiteSpace(s.WhatToDo)));
     }
 
+    // The core's own reasons stand in the comment of the property that carries them.
+    [Theory, MemberData(nameof(Languages_))]
+    public void Every_reading_that_can_be_missing_says_why(string code)
+    {
+        var core = Codes.MarkedIn(typeof(LiningUpReport), nameof(LiningUpReport.WhyNull));
+        Assert.NotEmpty(core);
+        Assert.Equal(core.Concat(Codes.Of(typeof(WhyNotCodes)).Select(c => c.Code)).Order(StringComparer.Ordinal),
+            Languages.Find(code)!.WhyNot.Keys.Order(StringComparer.Ordinal));
+    }
+
     [Theory, MemberData(nameof(Languages_))]
     public void A_fault_sentence_asks_only_for_what_its_code_gives(string code)
     {

@@ -60,6 +60,13 @@ internal static class EnglishTerms
             [Severity.Warn] = "look",
             [Severity.Stop] = "stop",
         }.ToFrozenDictionary(),
+        NoticeWords = new Dictionary<string, string>
+        {
+            ["start"] = "start",
+            ["finish"] = "finish",
+            ["past"] = "past",
+            ["before"] = "before",
+        }.ToFrozenDictionary(),
         LiningUp = new Dictionary<LiningUpWord, string>
         {
             [LiningUpWord.LinesUp] = "It lines up: like lies over like from turn to turn.",
@@ -186,5 +193,23 @@ internal static class EnglishTerms
     /// <summary>Why a reading cannot be had, by code.</summary>
     internal static FrozenDictionary<string, string> WhyNot() => new Dictionary<string, string>(StringComparer.Ordinal)
     {
+        ["nothing-over"] = "Nothing lies over anything: there is no next turn.",
+        ["too-little-over"] = "Too little lies over anything to say.",
+        ["no-groups"] = "There are no groups to judge by.",
+        ["no-group-over"] = "No group lies over another.",
+        ["chance-nought"] = "No two beads are alike, so by luck nothing would line up and there is nothing to compare with.",
+        [WhyNotCodes.TurnsNotSaid] = "The piece does not say how many turns it was designed for.",
+        [WhyNotCodes.NoEndLoop] = "There is no end loop at this end.",
+        [WhyNotCodes.BoreUnknown] = "The hole is not known.",
+        [WhyNotCodes.AnyLength] = "A bead of any length passes.",
+        [WhyNotCodes.MassUnknown] = "The mass of a bead is not known: write its material, or weigh some.",
+        [WhyNotCodes.SteelUnknown] = "The steel of the wire is not known.",
+        [WhyNotCodes.NoFocal] = "The piece has no focal.",
+        [WhyNotCodes.NoRepeat] = "The order is no plain repeat.",
+        [WhyNotCodes.NotCut] = "No wire is cut yet.",
+        [WhyNotCodes.NoWrist] = "It suits no wrist as it is.",
+        [WhyNotCodes.OneBead] = "There is only one bead of this kind.",
+        [WhyNotCodes.NoneOver] = "None of this kind lies over anything.",
+        [WhyNotCodes.NotOnThisWrist] = "Too little lies over anything on this wrist to say.",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 }

@@ -1,0 +1,44 @@
+namespace Coilwright.Wording;
+
+/// <summary>Why a reading cannot be had, where the core leaves a null that speaks for itself. Lining up names its own reasons.</summary>
+public static class WhyNotCodes
+{
+    /// <summary>The turns designed are not written in the piece.</summary>
+    public const string TurnsNotSaid = "turns-not-said";
+
+    /// <summary>The end has no turned loop.</summary>
+    public const string NoEndLoop = "no-end-loop";
+
+    /// <summary>A hole is not known.</summary>
+    public const string BoreUnknown = "bore-unknown";
+
+    /// <summary>There is no longest bead that passes.</summary>
+    public const string AnyLength = "any-length";
+
+    /// <summary>A bead's mass is not known.</summary>
+    public const string MassUnknown = "mass-unknown";
+
+    /// <summary>The wire's steel is not known.</summary>
+    public const string SteelUnknown = "steel-unknown";
+
+    /// <summary>The piece has no focal.</summary>
+    public const string NoFocal = "no-focal";
+
+    /// <summary>The order is no plain repeat.</summary>
+    public const string NoRepeat = "no-repeat";
+
+    /// <summary>No wire is cut yet.</summary>
+    public const string NotCut = "not-cut";
+
+    /// <summary>No wrist is served.</summary>
+    public const string NoWrist = "no-wrist";
+
+    /// <summary>Chance needs two beads of a kind.</summary>
+    public const string OneBead = "one-bead";
+
+    /// <summary>None of the kind lies over anything.</summary>
+    public const string NoneOver = "none-over";
+
+    /// <summary>Too little lies over anything on that wrist.</summary>
+    public const string NotOnThisWrist = "not-on-this-wrist";
+}

@@ -41,6 +41,9 @@ public static class SamplePieces
         CurveFromMm = 138,
         CurveToMm = 198,
         CurveStepMm = 1,
+        SpreadDraws = 400,
+        HeavyTurnG = 20,
+        StressShareFrom = 0.7,
         RulerErrorMm = 0.5,
         MeasuredAbsurdShare = 0.25,
     };

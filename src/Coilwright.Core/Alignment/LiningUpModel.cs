@@ -59,6 +59,20 @@ public sealed class LiningUpModel
             headline.FailsWish);
     }
 
+    /// <summary>Headline and lining up by bead against chance, exactly at the lie's own T: what one draw of the spread asks.</summary>
+    /// <param name="lie">Where the beads lie.</param>
+    /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>
+    internal (double? Cover, double? Relative) GlanceExact(Lie lie, double pitchMm)
+    {
+        var hidden = new List<(double, double)>();
+        new FocalHiding(_piece.Beads, lie.RadiusMm).Find(_order, lie.SharesMm.AsSpan(), lie.WirePerTurnMm, pitchMm, hidden);
+        var row = new VisibleRow(lie.Count + 8);
+        row.Lay(lie.SharesMm.AsSpan(), _order, hidden);
+        var (weighted, over) = row.OverAt(lie.WirePerTurnMm, _likeness.Weighted, _likeness.Kinds);
+        var chance = Chance(lie, _likeness.Weighted);
+        return (Headline.ExactCover(_groups, lie, hidden, _choices), TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance);
+    }
+
     /// <summary>Every reading of lining up, for one lie.</summary>
     /// <param name="lie">Where the beads lie.</param>
     /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>

@@ -17,6 +17,9 @@ public readonly struct SeededDraws(ulong seed, ulong stream)
     /// <summary>Draw k in (0, 1).</summary>
     public double Unit(ulong k) => ((Bits(k) >> 11) + 0.5) * (1.0 / (1UL << 53));
 
+    /// <summary>Draw k in (-1, 1).</summary>
+    public double Signed(ulong k) => (unchecked((long)Bits(k)) >> 10) * (1.0 / (1L << 53)) + 0.5 / (1L << 53);
+
     /// <summary>The finaliser.</summary>
     public static ulong Mix(ulong z)
     {

@@ -83,6 +83,15 @@ public sealed record ReckoningChoices
     /// <summary>Step of the lining-up curve, mm.</summary>
     public required double CurveStepMm { get; init; }
 
+    /// <summary>Draws behind the spread.</summary>
+    public required int SpreadDraws { get; init; }
+
+    /// <summary>Mass per worn turn from which a piece is said to be heavy for its turns, g.</summary>
+    public required double HeavyTurnG { get; init; }
+
+    /// <summary>Share of the wire's least tensile strength from which its stress is worth a notice.</summary>
+    public required double StressShareFrom { get; init; }
+
     /// <summary>Reading error of a ruler over a row, standard deviation, mm.</summary>
     public required double RulerErrorMm { get; init; }
 

@@ -81,6 +81,12 @@ public static class NoticeCodes
     /// <summary>A measured row differs from what the beads' lengths said: measuredMm, reckonedMm, differenceMm, firstBead, lastBead.</summary>
     public const string MeasuredDiffers = "measured-differs";
 
+    /// <summary>Heavy for its turns: perTurnG, heavyG, totalG.</summary>
+    public const string HeavyForItsTurns = "heavy-for-its-turns";
+
+    /// <summary>The wire's stress is near its strength: it may stay open: stressMPa, strengthMPa, share.</summary>
+    public const string StressNearStrength = "stress-near-strength";
+
     /// <summary>A child's piece: small parts, adult cuts and bends.</summary>
     public const string ChildCautions = "child-cautions";
 }

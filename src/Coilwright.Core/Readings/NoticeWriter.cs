@@ -24,6 +24,7 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
         Focal();
         LiningUp();
         Bench();
+        Strain();
         if (Piece.Wearer.IsChild) Add(NoticeCodes.ChildCautions, Severity.Info);
         // Worst first; within one severity the order above is the order of the work.
         return [.. _notices.OrderByDescending(n => n.Severity)];
@@ -148,6 +149,14 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
                     numbers: [("measuredMm", row.TotalMm), ("reckonedMm", reckoned), ("differenceMm", row.TotalMm - reckoned),
                         ("firstBead", row.FirstBead), ("lastBead", row.LastBead)],
                     positions: [.. Enumerable.Range(row.FirstBead - 1, row.LastBead - row.FirstBead + 1)]);
+    }
+
+    private void Strain()
+    {
+        if (r.Mass is { PerTurnG: { } perTurn, TotalG: { } total } && perTurn >= choices.HeavyTurnG)
+            Add(NoticeCodes.HeavyForItsTurns, Severity.Info, numbers: [("perTurnG", perTurn), ("heavyG", choices.HeavyTurnG), ("totalG", total)]);
+        if (r.Strength is { Share: { } share, LeastStrengthMPa: { } strength } strain && share >= choices.StressShareFrom)
+            Add(NoticeCodes.StressNearStrength, Severity.Warn, numbers: [("stressMPa", strain.StressMPa), ("strengthMPa", strength), ("share", share)]);
     }
 
     private ImmutableArray<int> PositionsOf(int kind) => [.. Enumerable.Range(0, Piece.Order.Count).Where(i => Piece.Order.Kinds[i] == kind)];

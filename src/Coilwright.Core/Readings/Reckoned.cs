@@ -55,6 +55,12 @@ public sealed record Reckoned
     /// <summary>Mass.</summary>
     public required MassReport Mass { get; init; }
 
+    /// <summary>How it may come out, over the spread of beads and worn size.</summary>
+    public required SpreadReport Spread { get; init; }
+
+    /// <summary>The wire as a spring; null when the steel is unknown.</summary>
+    public required StrengthReport? Strength { get; init; }
+
     /// <summary>The wrists it suits.</summary>
     public required WristsServed Wrists { get; init; }
 
@@ -280,13 +286,38 @@ public sealed record FocalPlace(int Index, string BeadId, int Turn, double Angle
 /// <param name="DriftMm">The same in mm of wire per turn.</param>
 public sealed record RepeatDrift(int Beads, double LengthMm, double Drift, double DriftMm);
 
+/// <summary>A band that holds nine in ten.</summary>
+/// <param name="From">5th percentile.</param>
+/// <param name="To">95th percentile.</param>
+public readonly record struct SpreadBand(double From, double To);
+
+/// <summary>How a piece may come out. Model: docs/theory/spread.md.</summary>
+/// <param name="Draws">Draws behind it.</param>
+/// <param name="LengthSdMm">Standard deviation of the wire under the beads, mm, in closed form.</param>
+/// <param name="LengthMm">Band of the wire under the beads, mm.</param>
+/// <param name="FitsShare">Share of draws that come out as wanted: wire enough, turns as designed, ends as wanted; null when nothing was wanted.</param>
+/// <param name="Cover">Band of the headline exactly at each draw's T; null when there is too little to judge.</param>
+/// <param name="Relative">Band of lining up by bead against chance.</param>
+/// <param name="FocalDeg">Band of the focal's angle, degrees; null without a focal.</param>
+public sealed record SpreadReport(int Draws, double LengthSdMm, SpreadBand LengthMm, double? FitsShare, SpreadBand? Cover, SpreadBand? Relative,
+    SpreadBand? FocalDeg);
+
+/// <summary>The wire as a spring that the wrist opens. Model: docs/theory/strength.md.</summary>
+/// <param name="OpeningMomentNmm">Moment that holds it open, N mm.</param>
+/// <param name="StressMPa">Stress at the wire's surface, MPa.</param>
+/// <param name="LeastStrengthMPa">Least tensile strength of such wire, MPa; null when the data has none for its thickness.</param>
+/// <param name="Share">Stress as a share of that; null likewise.</param>
+public sealed record StrengthReport(double OpeningMomentNmm, double StressMPa, double? LeastStrengthMPa, double? Share);
+
 /// <summary>Mass of the piece.</summary>
 /// <param name="BeadsG">Beads, g; null when one is unknown.</param>
 /// <param name="WireG">Wire left in the piece, g; null when the steel is unknown.</param>
 /// <param name="TotalG">Both, g; null when either is unknown.</param>
 /// <param name="PerTurnG">Per worn turn, g.</param>
+/// <param name="PostageG">For the scales at the post: the total rounded up to a whole gram, without its packing; null likewise.</param>
 /// <param name="UnknownBeads">Kinds whose mass is not known.</param>
-public sealed record MassReport(double? BeadsG, double? WireG, double? TotalG, double? PerTurnG, ImmutableArray<string> UnknownBeads);
+public sealed record MassReport(double? BeadsG, double? WireG, double? TotalG, double? PerTurnG, double? PostageG,
+    ImmutableArray<string> UnknownBeads);
 
 /// <summary>The wrists that the piece suits.</summary>
 /// <param name="FromMm">Smallest wrist on which it does not hang looser than the data allows, mm; null when there is none.</param>

@@ -3,6 +3,8 @@ using Coilwright.Core.Alignment;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Spread;
+using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Core.Readings;
 
@@ -73,6 +75,8 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             Focal = focal,
             Repeat = RepeatDriftModel.Of(piece.Order.Kinds, lie),
             Mass = MassOf(counts, wire, lie.Turns),
+            Spread = new SpreadModel(piece, choices, _turns, _liningUp).Of(lie, worn, wire, _focal, request.Seed, cancel),
+            Strength = StrengthOf(worn),
             Wrists = WristsOf(curve),
             Notices = [],
         };
@@ -180,6 +184,16 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         }
         if (unknown.Count > 0) beads = null;
         var left = (wire.BeadedMm + wire.EndsMm) / piece.Wire.LoopMm * wire.LoopMassG;
-        return new MassReport(beads, left, beads + left, (beads + left) / turns, unknown.ToImmutable());
+        var total = beads + left;
+        return new MassReport(beads, left, total, total / turns, total is { } g ? Math.Ceiling(g) : null, unknown.ToImmutable());
+    }
+
+    private StrengthReport? StrengthOf(WornTurn worn)
+    {
+        if (piece.Wire.Steel is not { } steel) return null;
+        var (wire, rest) = (piece.Wire.WireMm, piece.Wire.RelaxedRadiusMm);
+        var stress = WireStrength.SurfaceStressMPa(wire, steel.YoungsModulusMPa, rest, worn.RadiusMm);
+        var strength = steel.LeastStrengthMPa(wire);
+        return new StrengthReport(WireStrength.OpeningMomentNmm(wire, steel.YoungsModulusMPa, rest, worn.RadiusMm), stress, strength, stress / strength);
     }
 }

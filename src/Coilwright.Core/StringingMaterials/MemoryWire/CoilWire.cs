@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Coilwright.Core.StringingMaterials.MemoryWire;
 
 /// <summary>Which circle a coil's labelled diameter is measured on.</summary>
@@ -19,7 +21,15 @@ public enum CoilDatum
 /// <param name="YoungsModulusMPa">Young's modulus, MPa.</param>
 /// <param name="ShearModulusMPa">Shear modulus, MPa.</param>
 /// <param name="Source">Where the figures were read.</param>
-public sealed record WireSteel(string Key, double DensityGPerCm3, double YoungsModulusMPa, double ShearModulusMPa, string Source);
+public sealed record WireSteel(string Key, double DensityGPerCm3, double YoungsModulusMPa, double ShearModulusMPa, string Source)
+{
+    /// <summary>Tensile strength by thickness; empty when the data has none.</summary>
+    public ImmutableArray<StrengthBand> Strengths { get; init; } = [];
+
+    /// <summary>Least tensile strength of wire of a thickness, MPa; null when the data has none for it.</summary>
+    /// <param name="wireMm">Thickness, mm.</param>
+    public double? LeastStrengthMPa(double wireMm) => Strengths.FirstOrDefault(b => wireMm > b.OverMm && wireMm <= b.ToMm)?.LeastMPa;
+}
 
 /// <summary>Pre-coiled memory wire as the maker has it in her hand: thickness, steel and the size of one loop at rest.</summary>
 /// <remarks>

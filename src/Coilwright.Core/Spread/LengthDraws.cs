@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Numerics;
+using MathNet.Numerics.Distributions;
+
+namespace Coilwright.Core.Spread;
+
+/// <summary>Draws of a piece as it may come out: each bead of its own length, each lot off by its own mean.</summary>
+/// <remarks>
+/// <para>A bead of a range or with a tolerance is uniform about its lot's mean; a lot's mean is normal, cut at three standard deviations and above
+/// nought. A kind is one lot. A bead's share of the wire grows in proportion to its length.</para>
+/// <para>Draw k is the same on any number of threads and in any order: nothing is kept between draws, and nothing is allocated by one.
+/// Model: docs/theory/spread.md.</para>
+/// </remarks>
+public sealed class LengthDraws
+{
+    // The sd of a uniform distribution is its half width over the square root of 3.
+    private static readonly double UniformHalfWidth = Math.Sqrt(3);
+
+    private readonly double[] _shares;
+    private readonly int[] _kinds;
+    private readonly double[] _lotRelativeSd;
+    private readonly double _certainMm;
+    private readonly int[] _lots;
+    private readonly double[] _lotShareMm;
+    private readonly int[] _drawnBeads;
+    private readonly double[] _drawnHalf;
+    private readonly ulong _seed;
+
+    /// <summary>Prepares a piece.</summary>
+    /// <param name="kinds">Its kinds of bead.</param>
+    /// <param name="order">For each bead, the index of its kind.</param>
+    /// <param name="sharesMm">For each bead, its mean share of the wire, mm.</param>
+    /// <param name="seed">Seed of the draws.</param>
+    public LengthDraws(ImmutableArray<Bead> kinds, ImmutableArray<int> order, ImmutableArray<double> sharesMm, ulong seed)
+    {
+        _shares = [.. sharesMm];
+        _kinds = [.. order];
+        _seed = seed;
+        var halves = new double[_shares.Length];
+        _lotRelativeSd = [.. kinds.Select(k => k.LotMeanSdMm / k.LengthMm)];
+        var lotShare = new double[kinds.Length];
+        double variance = 0;
+        for (var i = 0; i < _shares.Length; i++)
+        {
+            var kind = kinds[_kinds[i]];
+            var perMm = _shares[i] / kind.LengthMm;
+            halves[i] = UniformHalfWidth * kind.BeadSdMm * perMm;
+            variance += Math.Pow(kind.BeadSdMm * perMm, 2);
+            lotShare[_kinds[i]] += _shares[i];
+            _certainMm += _shares[i];
+        }
+        for (var k = 0; k < kinds.Length; k++) variance += Math.Pow(lotShare[k] * _lotRelativeSd[k], 2);
+        LengthSdMm = Math.Sqrt(variance);
+        _lots = [.. Enumerable.Range(0, kinds.Length).Where(k => lotShare[k] > 0 && _lotRelativeSd[k] > 0)];
+        _lotShareMm = lotShare;
+        _drawnBeads = [.. Enumerable.Range(0, _shares.Length).Where(i => halves[i] > 0)];
+        _drawnHalf = [.. _drawnBeads.Select(i => halves[i])];
+    }
+
+    /// <summary>Standard deviation of the length, in closed form: beads' variances add, a lot's counts for all its beads at once; mm.</summary>
+    public double LengthSdMm { get; }
+
+    /// <summary>Whether every draw is the same, because no length is in doubt.</summary>
+    public bool IsCertain => _lots.Length == 0 && _drawnBeads.Length == 0;
+
+    /// <summary>Length of the beaded wire in draw k, mm.</summary>
+    public double LengthMm(ulong k)
+    {
+        var draws = new SeededDraws(_seed, k);
+        var length = _certainMm;
+        foreach (var kind in _lots) length += _lotShareMm[kind] * LotShift(draws, kind);
+        var half = _drawnHalf;
+        for (var i = 0; i < half.Length; i++) length += half[i] * draws.Signed((ulong)(i + _lotRelativeSd.Length));
+        return length;
+    }
+
+    /// <summary>Each bead's share of the wire in draw k, mm, into <paramref name="shares"/>; their sum is <see cref="LengthMm"/> of k.</summary>
+    public void Shares(ulong k, Span<double> shares)
+    {
+        var draws = new SeededDraws(_seed, k);
+        _shares.CopyTo(shares);
+        Span<double> shift = stackalloc double[Math.Min(_lotRelativeSd.Length, 512)];
+        if (shift.Length < _lotRelativeSd.Length) shift = new double[_lotRelativeSd.Length];
+        shift.Clear();
+        foreach (var kind in _lots) shift[kind] = LotShift(draws, kind);
+        for (var i = 0; i < shares.Length; i++) shares[i] += _shares[i] * shift[_kinds[i]];
+        for (var i = 0; i < _drawnBeads.Length; i++)
+            shares[_drawnBeads[i]] += _drawnHalf[i] * draws.Signed((ulong)(i + _lotRelativeSd.Length));
+    }
+
+    // The inverse of the cut normal: one draw, no rejection, so that draws keep their numbers.
+    private double LotShift(SeededDraws draws, int kind)
+    {
+        var sd = _lotRelativeSd[kind];
+        var low = Normal.CDF(0, 1, Math.Max(-3, -0.999 / sd));
+        var high = Normal.CDF(0, 1, 3);
+        return sd * Normal.InvCDF(0, 1, low + draws.Unit((ulong)kind) * (high - low));
+    }
+}

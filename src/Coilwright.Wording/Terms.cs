@@ -28,6 +28,9 @@ public sealed record Terms
     /// <summary>What a field is and should be, by <see cref="Core.Faults.FaultTypes"/>.</summary>
     public required FrozenDictionary<string, string> FaultTypes { get; init; }
 
+    /// <summary>What should stand in the order, by <see cref="Core.Faults.OrderExpectations"/>.</summary>
+    public required FrozenDictionary<string, string> OrderExpectations { get; init; }
+
     /// <summary>Why a file cannot be used, by <see cref="Core.Faults.FaultDetails"/>: {reason} is the system's own word.</summary>
     public required FrozenDictionary<string, string> FaultDetails { get; init; }
 

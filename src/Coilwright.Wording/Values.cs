@@ -18,6 +18,7 @@ internal sealed class FaultValues(Fault fault, Language language) : IValues
     {
         "field" => language.FieldInWords(fault.Field),
         "value" => fault.Value,
+        "expected" when fault.Code == FaultCodes.OrderExpected && Known(name) is { } what => language.Terms.OrderExpectations.GetValueOrDefault(what, what),
         "expected" or "found" when Known(name) is { } type => language.Terms.FaultTypes.GetValueOrDefault(type, type),
         "detail" when Known(name) is { } detail =>
             language.Terms.FaultDetails.TryGetValue(detail, out var words) ? Template.Fill(words, this, language) : detail,

@@ -41,6 +41,15 @@ public class EnglishSentencesTests
         Said(Fault.Of(FaultCodes.FieldUnknown, "beads[0].colour", "colour", ("known", "colours, coating"), ("nearest", "colours"))));
 
     [Fact]
+    public void An_order_that_cannot_be_read_says_what_should_stand_there()
+    {
+        Assert.Equal("The order cannot be read from \"disc\" on. Here should stand a comma or the end of the line.",
+            Said(Fault.Of(FaultCodes.OrderExpected, "", "disc", ("expected", OrderExpectations.CommaOrLineEnd))));
+        Assert.Equal("The order cannot be read. Here should stand the word \"between\".",
+            Said(Fault.Of(FaultCodes.OrderExpected, "", "", ("expected", OrderExpectations.Between))));
+    }
+
+    [Fact]
     public void A_file_that_is_not_there_says_so() => Assert.Equal(
         "The file cannot be read: there is no such file or folder. A piece is a file that you may read. Check the name and the folder.",
         Said(Fault.Of(FaultCodes.FileUnreadable, "", "x.json", ("detail", FaultDetails.NotFound))));

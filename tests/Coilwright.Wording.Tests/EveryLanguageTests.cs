@@ -103,6 +103,8 @@ public partial class EveryLanguageTests
         Assert.Equal(BeadShapes.All.Select(s => s.Name).Order(StringComparer.Ordinal), terms.Shapes.Keys.Order(StringComparer.Ordinal));
         Assert.Equal(Codes.Of(typeof(FaultTypes)).Select(c => c.Code).Order(StringComparer.Ordinal),
             terms.FaultTypes.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(Codes.Of(typeof(OrderExpectations)).Select(c => c.Code).Order(StringComparer.Ordinal),
+            terms.OrderExpectations.Keys.Order(StringComparer.Ordinal));
         Assert.Equal(Codes.Of(typeof(FaultDetails)).Select(c => c.Code).Order(StringComparer.Ordinal),
             terms.FaultDetails.Keys.Order(StringComparer.Ordinal));
     }

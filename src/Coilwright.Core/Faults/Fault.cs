@@ -130,11 +130,17 @@ public static class FaultCodes
     /// <summary>The order is empty.</summary>
     public const string OrderEmpty = "order.empty";
 
-    /// <summary>Something else was expected; {expected}.</summary>
+    /// <summary>Something else was expected; {expected} is one of <see cref="OrderExpectations"/>. The value is empty at the end of a line.</summary>
     public const string OrderExpected = "order.expected";
 
     /// <summary>A name in the order is neither a bead nor a group; {nearest} is the likeliest.</summary>
     public const string OrderUnknownName = "order.unknown-name";
+
+    /// <summary>A name in the order has letters that names do not have; {lower} is its small form where that is a name, {nearest} the likeliest.</summary>
+    public const string OrderNameForm = "order.name-form";
+
+    /// <summary>A group in the order is named by a word that the notation keeps for itself; {known} lists those.</summary>
+    public const string OrderNameReserved = "order.name-reserved";
 
     /// <summary>A group contains itself; {path} tells how.</summary>
     public const string OrderGroupInItself = "order.group-in-itself";
@@ -153,6 +159,9 @@ public static class FaultCodes
 
     /// <summary>The order strings more than {max} beads.</summary>
     public const string OrderTooMany = "order.too-many";
+
+    /// <summary>The order strings named groups more than {max} times.</summary>
+    public const string OrderTooManyGroups = "order.too-many-groups";
 
     /// <summary>The order's text is longer than {max} characters.</summary>
     public const string OrderTooLong = "order.too-long";
@@ -269,4 +278,32 @@ public static class FaultDetails
 
     /// <summary>The system gave another reason, as {reason} in its own words.</summary>
     public const string Other = "other";
+}
+
+/// <summary>What the order notation expected: the values of {expected} in <see cref="FaultCodes.OrderExpected"/>.</summary>
+public static class OrderExpectations
+{
+    /// <summary>A count, a bead, a group, a bracket, <c>mirror</c> or <c>backwards</c>.</summary>
+    public const string Item = "item";
+
+    /// <summary>What a count counts: a bead, a group, a bracket, <c>mirror</c> or <c>backwards</c>.</summary>
+    public const string Part = "part";
+
+    /// <summary>What is strung backwards: a bead, a group or a bracket.</summary>
+    public const string NameOrBracket = "name-or-bracket";
+
+    /// <summary>An opening bracket.</summary>
+    public const string OpeningBracket = "opening-bracket";
+
+    /// <summary>The word <c>between</c>.</summary>
+    public const string Between = "between";
+
+    /// <summary>A comma or the end of the line.</summary>
+    public const string CommaOrLineEnd = "comma-or-line-end";
+
+    /// <summary>A comma, the end of the line or a closing bracket.</summary>
+    public const string CommaOrClosingBracket = "comma-or-closing-bracket";
+
+    /// <summary>A line of its own, outside all brackets, for a group written down with <c>=</c>.</summary>
+    public const string LineOfItsOwn = "line-of-its-own";
 }

@@ -7,5 +7,5 @@ public static class OrderWords
 {
     /// <summary>The words.</summary>
     public static ImmutableSortedSet<string> Reserved { get; } = ImmutableSortedSet.Create(StringComparer.Ordinal,
-        "around", "between", "mirror", "with", "x");
+        "around", "backwards", "between", "mirror", "with", "x");
 }

@@ -38,6 +38,17 @@ internal static class EnglishTerms
             [Core.Faults.FaultTypes.TextOrFields] = "text in quotes, or a set of fields in curly brackets",
             [Core.Faults.FaultTypes.TwoNumbers] = "two numbers in square brackets",
         }.ToFrozenDictionary(),
+        OrderExpectations = new Dictionary<string, string>
+        {
+            [Core.Faults.OrderExpectations.Item] = "a count, a bead, a group or a bracket",
+            [Core.Faults.OrderExpectations.Part] = "a bead, a group or a bracket",
+            [Core.Faults.OrderExpectations.NameOrBracket] = "the name of a bead or group, or a bracket",
+            [Core.Faults.OrderExpectations.OpeningBracket] = "an opening bracket",
+            [Core.Faults.OrderExpectations.Between] = "the word \"between\"",
+            [Core.Faults.OrderExpectations.CommaOrLineEnd] = "a comma or the end of the line",
+            [Core.Faults.OrderExpectations.CommaOrClosingBracket] = "a comma, the end of the line or a closing bracket",
+            [Core.Faults.OrderExpectations.LineOfItsOwn] = "a comma, for a group is written down with = on a line of its own",
+        }.ToFrozenDictionary(),
         FaultDetails = new Dictionary<string, string>
         {
             [Core.Faults.FaultDetails.Empty] = "there is nothing in it",

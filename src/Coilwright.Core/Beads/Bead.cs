@@ -188,6 +188,17 @@ public sealed record Bead
         return new Bead(Description, Shape, lengthMm, WidthMm, ThicknessMm);
     }
 
+    /// <summary>Everything wrong with a name that the order may use, a bead's or a group's: <c>[a-z][a-z0-9-]*</c>, at most 60 characters, and none of
+    /// <see cref="Stringing.OrderWords"/>.</summary>
+    /// <param name="field">Field that the faults name.</param>
+    /// <param name="name">The name.</param>
+    public static ImmutableArray<Fault> CheckName(string field, string name)
+    {
+        var faults = new List<Fault>();
+        BeadCheck.CheckId(field, name, faults);
+        return [.. faults];
+    }
+
     /// <summary>Checks a description and makes the bead of it, or says everything that is wrong with it.</summary>
     public static bool TryMake(BeadDescription description, out Bead? bead, out ImmutableArray<Fault> faults)
     {

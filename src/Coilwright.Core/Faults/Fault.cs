@@ -199,7 +199,8 @@ public static class FaultCodes
     /// <summary>Arrays and objects stand deeper than {max} inside one another.</summary>
     public const string FileTooDeep = "file.too-deep";
 
-    /// <summary>A data file of the program itself is missing or wrong; {file}, and {detail}: the code of what is wrong with it.</summary>
+    /// <summary>A data file of the program itself is missing or wrong; {file}, and {detail}: one of
+    /// <see cref="FaultDetails"/>, or else the code of what is wrong in it.</summary>
     public const string DataBroken = "data.broken";
 }
 

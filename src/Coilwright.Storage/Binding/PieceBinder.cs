@@ -1,0 +1,258 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Findings;
+using Coilwright.Core.Measures;
+using Coilwright.Core.Pieces;
+using Coilwright.Core.Stringing;
+using Coilwright.Core.StringingMaterials.MemoryWire;
+using Coilwright.Storage.Json;
+
+namespace Coilwright.Storage.Binding;
+
+/// <summary>Makes a piece of a file's values, noting everything wrong with them.</summary>
+/// <remarks>Ranges here only keep out slips (inches for millimetres, a lost decimal point); whether a sound piece can be made or worn is for the
+/// readings to say.</remarks>
+internal sealed class PieceBinder(ReckoningData data, FaultList faults)
+{
+    // Wire from a fine bead thread to a stiff bangle; coils from a finger's to a choker's; wrists from a newborn's to beyond any adult's.
+    private static readonly Limits WireMm = Limits.Between(0.2, 3, "mm");
+    private static readonly Limits CoilMm = Limits.Between(10, 200, "mm");
+    private static readonly Limits LoopMm = Limits.Between(30, 630, "mm");
+    private static readonly Limits WristMm = Limits.Between(50, 400, "mm");
+    private static readonly Limits EaseMm = Limits.Between(-20, 100, "mm");
+    private static readonly Limits ReachMm = Limits.Between(0, 100, "mm");
+    private static readonly Limits EndMm = Limits.Above0To(50, "mm");
+    private static readonly Limits EndWireMm = Limits.Above0To(200, "mm");
+    private static readonly Limits GripMm = Limits.Between(0, 200, "mm");
+    private static readonly Limits SpareMm = Limits.Between(0, 1000, "mm");
+    private static readonly Limits OverlapMm = Limits.Between(-100, 500, "mm");
+    // A million millimetres is a kilometre: more than anyone cuts at once.
+    private static readonly Limits CutMm = Limits.Above0To(1_000_000, "mm");
+    private static readonly Limits CutLoops = Limits.Above0To(5000, "");
+    private static readonly Limits Degrees = Limits.Between(-360, 360, "°");
+    private static readonly Limits Bearing = Limits.Between(-180, 180, "°");
+    private static readonly Limits FocalWithin = Limits.Between(0, 180, "°");
+    private static readonly Limits Turns = Limits.Above0To(1000, "");
+
+    private readonly List<Bead> _beads = [];
+    private readonly List<string> _ids = [];
+    private bool _idsSound = true;
+
+    /// <summary>The piece; null, with faults noted, when it cannot be made.</summary>
+    public Piece? Bind(JsonValue root)
+    {
+        if (Fields.Of(root, PieceFields.Piece, faults) is not { } fields) return null;
+        var title = fields.Require("title") ? fields.Text("title", mayBeEmpty: false) : null;
+        var beadsSound = Beads(fields);
+        var measured = new MeasuredBinder(faults);
+        if (fields.Has("measured")) measured.Read(fields);
+        var wire = Wire(fields, measured);
+        var ends = Ends(fields, measured);
+        var wearer = Wearer(fields);
+        // An order is read against the ids as written, so that a bead with a wrong size does not also make every mention of it unknown.
+        var order = new OrderBinder(_ids, _idsSound, faults).Read(fields);
+        var wishes = Wishes(fields, order.Order);
+        if (beadsSound && order.Order is { } strung)
+            measured.CheckRows(strung, [.. _beads], data.Choices.MeasuredAbsurdShare);
+        if (faults.Count > 0 || title is null || wire is null || ends is null || wearer is null || wishes is null || order.Order is null) return null;
+        return new Piece
+        {
+            Title = title,
+            Beads = [.. _beads],
+            Wire = wire,
+            Ends = ends,
+            Wearer = wearer,
+            Order = order.Order,
+            OrderText = order.Text,
+            MeasuredRows = measured.Rows,
+            Wishes = wishes,
+        };
+    }
+
+    private bool Beads(Fields piece)
+    {
+        if (!piece.Require("beads") || piece.List("beads") is not { } items) return false;
+        var before = faults.Count;
+        var firstById = new Dictionary<string, JsonValue>(StringComparer.Ordinal);
+        foreach (var item in items)
+        {
+            if (faults.Full) return false;
+            var (id, bead) = new BeadBinder(data, faults).Bind(item);
+            if (id is null || !Bead.CheckName("id", id).IsEmpty || firstById.ContainsKey(id)) _idsSound = false;
+            if (id is null) continue;
+            if (firstById.TryGetValue(id, out var first))
+                faults.Add(item.Under("id"), FaultCodes.IdTwice, ("first", first.Path));
+            else
+            {
+                firstById.Add(id, item);
+                _ids.Add(id);
+                if (bead is not null) _beads.Add(bead);
+            }
+        }
+        if (_ids.Count == 0 && faults.Count == before)
+            piece.Fault("beads", FaultCodes.ValueAtLeast, ("min", "1"), ("unit", ""));
+        return faults.Count == before;
+    }
+
+    private CoilWire? Wire(Fields piece, MeasuredBinder measured)
+    {
+        if (!piece.Require("stringingMaterial") || piece.Inner("stringingMaterial", PieceFields.StringingMaterial) is not { } fields) return null;
+        if (fields.Require("kind")) fields.Word("kind", PieceFields.MaterialKinds);
+        double? wireMm = null;
+        string? gauge = null;
+        switch (fields.OneOf("wireMm", "gauge"))
+        {
+            case "wireMm":
+                wireMm = fields.Number("wireMm", WireMm);
+                break;
+            case "gauge":
+                if (fields.Text("gauge") is not { } name) break;
+                if (!WireGauge.TryParse(name, out var mm, out gauge)) fields.Fault("gauge", FaultCodes.GaugeForm);
+                else if (WireMm.Check(mm) is { } fault) fields.Fault("gauge", fault.Code, [.. fault.Values.Select(v => (v.Key, v.Value))]);
+                else wireMm = mm;
+                break;
+        }
+        WireSteel? steel = null;
+        if (fields.Text("steel") is { } key && !data.Steels.TryGetValue(key, out steel))
+            fields.Fault("steel", FaultCodes.SteelUnknown, ("known", string.Join(", ", data.Steels.Keys)),
+                ("nearest", NearestName.Of(key, data.Steels.Keys) ?? ""));
+
+        var writtenLoopMm = fields.Number("loopMm", LoopMm);
+        var insideMm = fields.Number("insideMm", CoilMm);
+        var centreMm = fields.Number("centreMm", CoilMm);
+        if (fields.Has("insideMm") && fields.Has("centreMm"))
+            fields.Fault("centreMm", FaultCodes.CoilSize, ("fields", "insideMm, centreMm"));
+        else if (!measured.MeasuresLoop && !(Given("insideMm") || Given("centreMm") || Given("loopMm")))
+            fields.Missing("loopMm", FaultCodes.CoilSize, ("fields", "loopMm, insideMm, centreMm"));
+
+        // What was measured overrules what is written, and either overrules a label.
+        var loopMm = measured.LoopMm ?? writtenLoopMm;
+        var cutMm = fields.Number("cutMm", CutMm);
+        var cutLoops = fields.Number("cutLoops", CutLoops);
+        if (fields.Has("cutMm") && fields.Has("cutLoops"))
+            fields.Fault("cutLoops", FaultCodes.FieldOneOf, ("fields", "cutMm, cutLoops"), ("given", "2"));
+        if (wireMm is not { } thick) return null;
+        var (datum, size) = loopMm is { } loop ? (CoilDatum.MeasuredLoop, loop)
+            : insideMm is { } inside ? (CoilDatum.Inside, inside)
+            : (CoilDatum.CentreLine, centreMm ?? 0);
+        if (size == 0) return null;
+        var wire = new CoilWire(thick, datum, size, steel) { GaugeName = gauge };
+        return wire with { CutMm = cutMm ?? cutLoops * wire.LoopMm };
+
+        bool Given(string size) => fields.Has(size) || fields.Wrong(size);
+    }
+
+    private static WireEnds? Ends(Fields piece, MeasuredBinder measured)
+    {
+        if (!piece.Require("ends") || piece.Inner("ends", PieceFields.Ends) is not { } fields) return null;
+        var start = End(fields, "start");
+        var finish = End(fields, "finish");
+        // No grip and no spare written is none cut: a maker who trims nothing writes nothing.
+        var grip = fields.Has("gripMm") ? fields.Number("gripMm", GripMm) : 0;
+        var spare = fields.Has("spareMm") ? fields.Number("spareMm", SpareMm) : 0;
+        var overlap = fields.Number("overlapMm", OverlapMm);
+        start = measured.Applied(start, WhichEnd.Start);
+        finish = measured.Applied(finish, WhichEnd.Finish);
+        return start is null || finish is null || grip is null || spare is null ? null
+            : new WireEnds(start, finish, grip.Value, spare.Value) { OverlapMm = overlap };
+    }
+
+    private static WireEnd? End(Fields ends, string name)
+    {
+        if (!ends.Require(name) || ends.Inner(name, PieceFields.End) is not { } fields) return null;
+        if (!fields.Require("finish") || fields.Word("finish", PieceFields.Finishes) is not { } finish) return null;
+        var (takes, not) = finish == EndFinish.TurnedLoop ? ("insideMm", "depthMm") : ("depthMm", "insideMm");
+        fields.NotWith(not, fields.At.Path + ".finish", PieceFields.Finishes.WordOf(finish));
+        var size = fields.Require(takes) ? fields.Number(takes, EndMm) : null;
+        var used = fields.Number("measuredMm", EndWireMm);
+        return size is { } mm ? new WireEnd(finish, mm) { MeasuredMm = used } : null;
+    }
+
+    private static Wearer? Wearer(Fields piece)
+    {
+        if (!piece.Require("wearer") || piece.Inner("wearer", PieceFields.Wearer) is not { } fields) return null;
+        var wrist = fields.Require("wristMm") ? fields.Number("wristMm", WristMm) : null;
+        var ease = fields.Number("easeMm", EaseMm) ?? 0;
+        var reach = fields.Number("bearingReachMm", ReachMm);
+        var child = fields.YesOrNo("child") ?? false;
+        var (angle, onTop) = StartAngle(fields);
+        if (wrist is not { } mm) return null;
+        var wearer = new Wearer(mm, ease) { BearingReachMm = reach, FocalOnTop = onTop, IsChild = child };
+        return angle is { } deg ? wearer with { StartAngleDeg = deg } : wearer;
+    }
+
+    private static (double? Deg, bool OnTop) StartAngle(Fields fields)
+    {
+        switch (fields["startAngleDeg"])
+        {
+            case null:
+                return (null, false);
+            case { Kind: JsonKind.Number }:
+                return (fields.Number("startAngleDeg", Degrees), false);
+            case { Kind: JsonKind.Text } word:
+                if (word.Text == PieceFields.FocalOnTop) return (null, true);
+                fields.Fault("startAngleDeg", FaultCodes.WordUnknown, ("known", PieceFields.FocalOnTop),
+                    ("nearest", NearestName.Of(word.Text, [PieceFields.FocalOnTop]) ?? ""));
+                return (null, false);
+            case { } other:
+                fields.WrongType("startAngleDeg", other, FaultTypes.NumberOrWord);
+                return (null, false);
+        }
+    }
+
+    private Wishes? Wishes(Fields piece, StringingOrder? order)
+    {
+        if (!piece.Has("wishes")) return Core.Pieces.Wishes.None;
+        if (piece.Inner("wishes", PieceFields.Wishes) is not { } fields) return null;
+        var places = ImmutableArray.CreateBuilder<PlaceWish>();
+        foreach (var item in fields.List("places") ?? [])
+        {
+            if (Fields.Of(item, PieceFields.PlaceWish, faults) is not { } place) continue;
+            var from = place.Require("fromDeg") ? place.Number("fromDeg", Bearing) : null;
+            var to = place.Require("toDeg") ? place.Number("toDeg", Bearing) : null;
+            var wish = place.Require("liningUp") ? place.Word("liningUp", PieceFields.LiningUp) : null;
+            if (from is { } f && to is { } t && wish is { } w) places.Add(new PlaceWish(f, t, w));
+        }
+        return new Wishes
+        {
+            LiningUp = fields.Word("liningUp", PieceFields.LiningUp) ?? LiningUpWish.Any,
+            Places = places.ToImmutable(),
+            Groups = GroupWishes(fields, order),
+            Turns = fields.Number("turns", Turns),
+            FocalWithinDeg = fields.Number("focalWithinDeg", FocalWithin),
+        };
+    }
+
+    private ImmutableSortedDictionary<string, LiningUpWish> GroupWishes(Fields fields, StringingOrder? order)
+    {
+        var wishes = ImmutableSortedDictionary.CreateBuilder<string, LiningUpWish>(StringComparer.Ordinal);
+        if (fields["groups"] is not { } groups) return wishes.ToImmutable();
+        if (groups.Kind != JsonKind.Fields)
+        {
+            fields.WrongType("groups", groups, FaultTypes.Fields);
+            return wishes.ToImmutable();
+        }
+        // An order without named groups is read in runs of one kind, named after the bead.
+        var known = order is null ? null : new SortedSet<string>(order.Groups.Select(g => g.Name).Concat(_ids), StringComparer.Ordinal);
+        var firsts = new Dictionary<string, JsonValue>(StringComparer.Ordinal);
+        foreach (var (name, value) in groups.Fields)
+        {
+            var group = name.Text;
+            if (!firsts.TryAdd(group, name))
+            {
+                faults.Add(name, FaultCodes.FieldTwice, ("firstLine", firsts[group].Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+                continue;
+            }
+            if (known is not null && !known.Contains(group))
+                faults.Add(name, FaultCodes.OrderUnknownName, ("nearest", NearestName.Of(group, known) ?? ""));
+            if (value.Kind != JsonKind.Text)
+                faults.Add(value, FaultCodes.FieldType, ("expected", FaultTypes.Text), ("found", value.KindWord));
+            else if (PieceFields.LiningUp.Find(value.Text) is { } wish)
+                wishes[group] = wish;
+            else
+                faults.Add(value, FaultCodes.WordUnknown, ("known", PieceFields.LiningUp.Listed), ("nearest", PieceFields.LiningUp.Nearest(value.Text)));
+        }
+        return wishes.ToImmutable();
+    }
+}

@@ -1,0 +1,265 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Findings;
+using Coilwright.Core.Pieces;
+using Coilwright.Core.StringingMaterials.MemoryWire;
+
+namespace Coilwright.Storage.Binding;
+
+/// <summary>Writes a piece as JSON, in the newest format.</summary>
+/// <remarks>Two blanks a level; numbers in the shortest form that reads back to the same number; letters as they are, not as escapes; what is absent in the
+/// piece is absent in the file.</remarks>
+internal static class PieceWriter
+{
+    /// <summary>How JSON is written where a tree is.</summary>
+    public static JsonSerializerOptions Options { get; } = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    public static byte[] Write(Piece piece)
+    {
+        var buffer = new ArrayBufferWriter<byte>(4096);
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions
+        {
+            Indented = true,
+            IndentSize = 2,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+            MaxDepth = JsonDepth,
+        }))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", PieceFile.Format);
+            json.WriteString("title", piece.Title);
+            json.WriteStartArray("beads");
+            foreach (var bead in piece.Beads) WriteBead(json, bead.Description);
+            json.WriteEndArray();
+            WriteWire(json, piece.Wire);
+            WriteEnds(json, piece.Ends);
+            WriteWearer(json, piece.Wearer);
+            WriteMeasured(json, piece);
+            WriteOrder(json, piece);
+            WriteWishes(json, piece.Wishes);
+            json.WriteEndObject();
+        }
+        return [.. buffer.WrittenSpan, (byte)'\n'];
+    }
+
+    private const int JsonDepth = 64;
+
+    private static void WriteBead(Utf8JsonWriter json, BeadDescription d)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", d.Id);
+        Text(json, "name", d.Name);
+        json.WriteString("shape", d.Shape);
+        switch (d.Length)
+        {
+            case BeadLength.Nominal nominal:
+                json.WriteNumber("lengthMm", nominal.Mm);
+                if (nominal.ToleranceMm != 0) json.WriteNumber("toleranceMm", nominal.ToleranceMm);
+                break;
+            case BeadLength.Range range:
+                OnOneLine(json, "lengthRangeMm", [.. new[] { range.MinMm, range.MaxMm }.Select(v => v.ToString("R", CultureInfo.InvariantCulture))]);
+                break;
+            case BeadLength.Row row:
+                json.WriteStartObject("row");
+                json.WriteNumber("count", row.Count);
+                json.WriteNumber("totalMm", row.TotalMm);
+                json.WriteEndObject();
+                break;
+        }
+        Number(json, "widthMm", d.WidthMm);
+        Number(json, "thicknessMm", d.ThicknessMm);
+        Number(json, "boreMm", d.BoreMm);
+        Number(json, "holeOffsetMm", d.HoleOffsetMm);
+        Number(json, "endFaceMm", d.EndFaceMm);
+        Number(json, "wallMm", d.WallMm);
+        Number(json, "curveRadiusMm", d.CurveRadiusMm);
+        if (d.Matched) json.WriteBoolean("matched", true);
+        if (d.CurvedLength is { } lengthIs) json.WriteString("lengthIs", PieceFields.LengthIs.WordOf(lengthIs));
+        if (d.Seat is { } seat)
+        {
+            json.WriteStartObject("seat");
+            json.WriteNumber("lengthMm", seat.LengthMm);
+            json.WriteNumber("clearMm", seat.ClearMm);
+            json.WriteEndObject();
+        }
+        if (!d.Colours.IsDefaultOrEmpty) OnOneLine(json, "colours", [.. d.Colours.Select(c => $"\"{c}\"")]);
+        Text(json, "coating", d.Coating);
+        Text(json, "material", d.Material?.Key ?? d.OtherMaterial);
+        Number(json, "densityGPerCm3", d.DensityGPerCm3);
+        Number(json, "massG", d.MassG);
+        json.WriteString("role", PieceFields.Roles.WordOf(d.Role));
+        Number(json, "shows", d.Shows);
+        if (d.Pack is { } pack)
+        {
+            json.WriteStartObject("pack");
+            json.WriteString("unit", pack.Unit);
+            json.WriteNumber("beads", pack.Beads);
+            json.WriteEndObject();
+        }
+        if (d.Price is { } price) json.WriteNumber("price", price);
+        Text(json, "lot", d.Lot);
+        if (!d.Aliases.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("aliases");
+            foreach (var alias in d.Aliases) json.WriteStringValue(alias);
+            json.WriteEndArray();
+        }
+        json.WriteEndObject();
+    }
+
+    private static void WriteWire(Utf8JsonWriter json, CoilWire wire)
+    {
+        json.WriteStartObject("stringingMaterial");
+        json.WriteString("kind", PieceFields.MaterialKinds.WordOf(MaterialKind.MemoryWire));
+        if (wire.GaugeName is { } gauge) json.WriteString("gauge", gauge);
+        else json.WriteNumber("wireMm", wire.WireMm);
+        Text(json, "steel", wire.Steel?.Key);
+        json.WriteNumber(wire.Datum switch
+        {
+            CoilDatum.Inside => "insideMm",
+            CoilDatum.CentreLine => "centreMm",
+            _ => "loopMm",
+        }, wire.SizeMm);
+        Number(json, "cutMm", wire.CutMm);
+        json.WriteEndObject();
+    }
+
+    private static void WriteEnds(Utf8JsonWriter json, WireEnds ends)
+    {
+        json.WriteStartObject("ends");
+        WriteEnd(json, "start", ends.Start);
+        WriteEnd(json, "finish", ends.Finish);
+        json.WriteNumber("gripMm", ends.GripMm);
+        json.WriteNumber("spareMm", ends.SpareMm);
+        Number(json, "overlapMm", ends.OverlapMm);
+        json.WriteEndObject();
+    }
+
+    private static void WriteEnd(Utf8JsonWriter json, string name, WireEnd end)
+    {
+        json.WriteStartObject(name);
+        json.WriteString("finish", PieceFields.Finishes.WordOf(end.Finish));
+        json.WriteNumber(end.Finish == EndFinish.TurnedLoop ? "insideMm" : "depthMm", end.InsideMm);
+        Number(json, "measuredMm", end.MeasuredMm);
+        json.WriteEndObject();
+    }
+
+    private static void WriteWearer(Utf8JsonWriter json, Wearer wearer)
+    {
+        json.WriteStartObject("wearer");
+        json.WriteNumber("wristMm", wearer.WristMm);
+        if (wearer.EaseMm != 0) json.WriteNumber("easeMm", wearer.EaseMm);
+        Number(json, "bearingReachMm", wearer.BearingReachMm);
+        if (wearer.FocalOnTop) json.WriteString("startAngleDeg", PieceFields.FocalOnTop);
+        else json.WriteNumber("startAngleDeg", wearer.StartAngleDeg);
+        if (wearer.IsChild) json.WriteBoolean("child", true);
+        json.WriteEndObject();
+    }
+
+    private static void WriteMeasured(Utf8JsonWriter json, Piece piece)
+    {
+        if (piece.MeasuredRows.IsDefaultOrEmpty) return;
+        json.WriteStartArray("measured");
+        foreach (var row in piece.MeasuredRows)
+        {
+            json.WriteStartObject();
+            json.WriteString("what", PieceFields.MeasuredWhats.WordOf(MeasuredWhat.Row));
+            json.WriteNumber("firstBead", row.FirstBead);
+            json.WriteNumber("lastBead", row.LastBead);
+            json.WriteNumber("totalMm", row.TotalMm);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    private static void WriteOrder(Utf8JsonWriter json, Piece piece)
+    {
+        json.WriteStartObject("order");
+        if (piece.OrderText is { } text)
+        {
+            json.WriteStartArray("text");
+            foreach (var line in text.Split('\n')) json.WriteStringValue(line);
+            json.WriteEndArray();
+        }
+        else
+        {
+            json.WriteStartArray("list");
+            var order = piece.Order;
+            var open = new Stack<int>();
+            var next = 0;
+            for (var i = 0; i <= order.Count; i++)
+            {
+                while (open.TryPeek(out var end) && end == i)
+                {
+                    open.Pop();
+                    json.WriteEndArray();
+                    json.WriteEndObject();
+                }
+                if (i == order.Count) break;
+                for (; next < order.Groups.Length && order.Groups[next].First == i; next++)
+                {
+                    json.WriteStartObject();
+                    json.WriteString("group", order.Groups[next].Name);
+                    json.WriteStartArray("of");
+                    open.Push(order.Groups[next].End);
+                }
+                json.WriteStringValue(piece.Beads[order.Kinds[i]].Id);
+            }
+            json.WriteEndArray();
+        }
+        json.WriteEndObject();
+    }
+
+    private static void WriteWishes(Utf8JsonWriter json, Wishes wishes)
+    {
+        if (wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsDefaultOrEmpty && wishes.Groups.IsEmpty && wishes.Turns is null
+            && wishes.FocalWithinDeg is null)
+            return;
+        json.WriteStartObject("wishes");
+        json.WriteString("liningUp", PieceFields.LiningUp.WordOf(wishes.LiningUp));
+        if (!wishes.Places.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("places");
+            foreach (var place in wishes.Places)
+            {
+                json.WriteStartObject();
+                json.WriteNumber("fromDeg", place.FromDeg);
+                json.WriteNumber("toDeg", place.ToDeg);
+                json.WriteString("liningUp", PieceFields.LiningUp.WordOf(place.LiningUp));
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        if (!wishes.Groups.IsEmpty)
+        {
+            json.WriteStartObject("groups");
+            foreach (var (name, wish) in wishes.Groups) json.WriteString(name, PieceFields.LiningUp.WordOf(wish));
+            json.WriteEndObject();
+        }
+        Number(json, "turns", wishes.Turns);
+        Number(json, "focalWithinDeg", wishes.FocalWithinDeg);
+        json.WriteEndObject();
+    }
+
+    private static void Text(Utf8JsonWriter json, string name, string? text)
+    {
+        if (text is not null) json.WriteString(name, text);
+    }
+
+    private static void Number(Utf8JsonWriter json, string name, double? number)
+    {
+        if (number is { } value) json.WriteNumber(name, value);
+    }
+
+    /// <summary>A short list reads best on one line; the framework would give each item its own.</summary>
+    private static void OnOneLine(Utf8JsonWriter json, string name, string[] items)
+    {
+        json.WritePropertyName(name);
+        json.WriteRawValue(Encoding.UTF8.GetBytes("[" + string.Join(", ", items) + "]"), skipInputValidation: true);
+    }
+}

@@ -102,7 +102,7 @@ public class PieceFileBadInputTests
     // the order and the wishes
     [InlineData("\"round\", \"disc\", {", "\"round\", ¦\"disk\", {", FaultCodes.OrderUnknownName, "order.list[1]", "disk")]
     [InlineData("[\"disc\", \"round\"]", "[\"disc\", ¦\"ruond\"]", FaultCodes.OrderUnknownName, "order.list[2].of[1]", "ruond")]
-    [InlineData("[\"disc\", \"round\"]", "¦[]", FaultCodes.OrderEmpty, "order.list[2].of", "")]
+    [InlineData("[\"disc\", \"round\"]", "¦[]", FaultCodes.OrderEmpty, "order.list[2].of", "cluster")]
     [InlineData("\"group\": \"cluster\"", "\"group\": ¦\"disc\"", FaultCodes.OrderGroupIsBead, "order.list[2].group", "disc")]
     [InlineData("\"list\": [\"round\"", "\"text\": [], \"list\": ¦[\"round\"", FaultCodes.FieldOneOf, "order.list", "")]
     [InlineData("\"cluster\": \"any\"", "¦\"clutser\": \"any\"", FaultCodes.OrderUnknownName, "wishes.groups.clutser", "clutser")]

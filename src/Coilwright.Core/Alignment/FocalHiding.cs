@@ -45,8 +45,9 @@ internal sealed class FocalHiding
         }
         hidden.Sort();
         var kept = 0;
-        foreach (var (from, to) in hidden)
+        for (var next = 0; next < hidden.Count; next++)
         {
+            var (from, to) = hidden[next];
             if (kept > 0 && from <= hidden[kept - 1].To)
                 hidden[kept - 1] = (hidden[kept - 1].From, Math.Max(to, hidden[kept - 1].To));
             else

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Stringing;
 using Coilwright.Core.Stringing.Notation;
@@ -15,13 +14,6 @@ namespace Coilwright.Storage.Binding;
 /// <param name="faults">Takes what is wrong.</param>
 internal sealed class OrderBinder(List<string> ids, bool idsSound, FaultList faults)
 {
-    /// <summary>Largest order as a list: the core's own limit for the notation, so that one order can be written either way.</summary>
-    private const int MaxBeads = 200_000;
-
-    private readonly Dictionary<string, int> _kindById = ids.Select((id, i) => (id, i)).ToDictionary(p => p.id, p => p.i, StringComparer.Ordinal);
-    private readonly ImmutableArray<int>.Builder _kinds = ImmutableArray.CreateBuilder<int>();
-    private readonly List<GroupRun> _groups = [];
-
     /// <summary>The order and its text; no order, with faults noted, when it cannot be read, and no text when it was given as a list.</summary>
     public (StringingOrder? Order, string? Text) Read(Fields piece)
     {
@@ -77,55 +69,34 @@ internal sealed class OrderBinder(List<string> ids, bool idsSound, FaultList fau
     {
         if (fields.List("list") is not { } items) return null;
         var before = faults.Count;
-        Take(items);
+        var list = Taken(items);
         if (faults.Count > before) return null;
-        if (_kinds.Count > MaxBeads)
-        {
-            fields.Fault("list", FaultCodes.OrderTooMany, ("max", "200000"));
-            return null;
-        }
-        if (_kinds.Count > 0) return new StringingOrder(_kinds.ToImmutable(), [.. _groups]);
-        fields.Fault("list", FaultCodes.OrderEmpty);
-        return null;
-    }
-
-    private void Take(IEnumerable<JsonValue> items)
-    {
-        foreach (var item in items)
-        {
-            if (faults.Full) return;
-            if (item.Kind == JsonKind.Text) TakeBead(item);
-            else if (item.Kind == JsonKind.Fields) TakeGroup(item);
-            else faults.Add(item, FaultCodes.FieldType, ("expected", FaultTypes.TextOrFields), ("found", item.KindWord));
-        }
+        var read = OrderList.Read(list, ids);
+        foreach (var fault in read.Faults)
+            if (Tells(fault.Code))
+                faults.AddFrom(fields["list"]!.Value, fault);
+        return read.Order;
     }
 
     private bool Tells(string code) => idsSound || code != FaultCodes.OrderUnknownName;
 
-    private void TakeBead(JsonValue item)
+    private ImmutableArray<OrderListItem> Taken(IEnumerable<JsonValue> items)
     {
-        var id = item.Text;
-        if (_kindById.TryGetValue(id, out var kind)) _kinds.Add(kind);
-        else if (Tells(FaultCodes.OrderUnknownName)) faults.Add(item, FaultCodes.OrderUnknownName, ("nearest", NearestName.Of(id, ids) ?? ""));
-    }
-
-    private void TakeGroup(JsonValue item)
-    {
-        if (Fields.Of(item, PieceFields.OrderGroup, faults) is not { } fields) return;
-        var name = fields.Require("group") ? fields.Text("group", most: int.MaxValue) : null;
-        if (name is not null)
+        var taken = ImmutableArray.CreateBuilder<OrderListItem>();
+        foreach (var item in items)
         {
-            foreach (var fault in Bead.CheckName("group", name)) faults.AddFrom(item, fault);
-            if (_kindById.ContainsKey(name)) fields.Fault("group", FaultCodes.OrderGroupIsBead);
+            if (faults.Full) break;
+            if (item.Kind == JsonKind.Text)
+                taken.Add(new OrderListItem.Bead(item.Text));
+            else if (item.Kind != JsonKind.Fields)
+                faults.Add(item, FaultCodes.FieldType, ("expected", FaultTypes.TextOrFields), ("found", item.KindWord));
+            else if (Fields.Of(item, PieceFields.OrderGroup, faults) is { } fields)
+            {
+                var name = fields.Require("group") ? fields.Text("group", most: int.MaxValue) : null;
+                var of = fields.Require("of") && fields.List("of") is { } inner ? Taken(inner) : [];
+                taken.Add(new OrderListItem.Group(name ?? "", of));
+            }
         }
-        if (!fields.Require("of") || fields.List("of") is not { } items) return;
-        // Outer before inner: the place in the list is kept before what is in the group is read.
-        var place = _groups.Count;
-        var first = _kinds.Count;
-        _groups.Add(new GroupRun(name ?? "", first, 0));
-        var before = faults.Count;
-        Take(items);
-        if (_kinds.Count == first && faults.Count == before) fields.Fault("of", FaultCodes.OrderEmpty);
-        _groups[place] = new GroupRun(name ?? "", first, _kinds.Count - first);
+        return taken.ToImmutable();
     }
 }

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -6,6 +7,7 @@ using System.Text.Json;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Findings;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Stringing.Notation;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Storage.Binding;
@@ -189,30 +191,29 @@ internal static class PieceWriter
         else
         {
             json.WriteStartArray("list");
-            var order = piece.Order;
-            var open = new Stack<int>();
-            var next = 0;
-            for (var i = 0; i <= order.Count; i++)
-            {
-                while (open.TryPeek(out var end) && end == i)
-                {
-                    open.Pop();
-                    json.WriteEndArray();
-                    json.WriteEndObject();
-                }
-                if (i == order.Count) break;
-                for (; next < order.Groups.Length && order.Groups[next].First == i; next++)
-                {
-                    json.WriteStartObject();
-                    json.WriteString("group", order.Groups[next].Name);
-                    json.WriteStartArray("of");
-                    open.Push(order.Groups[next].End);
-                }
-                json.WriteStringValue(piece.Beads[order.Kinds[i]].Id);
-            }
+            WriteItems(json, OrderList.Of(piece.Order, [.. piece.Beads.Select(b => b.Id)]));
             json.WriteEndArray();
         }
         json.WriteEndObject();
+    }
+
+    private static void WriteItems(Utf8JsonWriter json, ImmutableArray<OrderListItem> items)
+    {
+        foreach (var item in items)
+            switch (item)
+            {
+                case OrderListItem.Bead bead:
+                    json.WriteStringValue(bead.Id);
+                    break;
+                case OrderListItem.Group group:
+                    json.WriteStartObject();
+                    json.WriteString("group", group.Name);
+                    json.WriteStartArray("of");
+                    WriteItems(json, group.Of);
+                    json.WriteEndArray();
+                    json.WriteEndObject();
+                    break;
+            }
     }
 
     private static void WriteWishes(Utf8JsonWriter json, Wishes wishes)

@@ -19,6 +19,9 @@ internal sealed class FocalHiding
         _any = _halfMm.Any(h => h is not null);
     }
 
+    /// <summary>Whether any kind hides anything.</summary>
+    public bool Hides => _any;
+
     /// <summary>Hidden stretches, mm from the starting end, in order and not overlapping; into <paramref name="hidden"/>.</summary>
     public void Find(ReadOnlySpan<int> order, ReadOnlySpan<double> shares, double wirePerTurnMm, double pitchMm, List<(double From, double To)> hidden)
     {

@@ -32,16 +32,11 @@ internal sealed class Headline
             if (OwnKind(_row.Tag[i], _row.Tag[j])) own[_row.Tag[i]] += shared;
         });
         Add(_exact, own, over);
-        if (averagingMm == 0) return;
         Array.Clear(own);
         Array.Clear(over);
         _row.OverAveragedByTag(lie.WirePerTurnMm, averagingMm, OwnKind, own, over);
         Add(_averaged, own, over);
     }
-
-    /// <summary>The headline exactly at T alone.</summary>
-    public static double? ExactCover(GroupStretches groups, Lie lie, List<(double From, double To)> hidden, ReckoningChoices choices) =>
-        new Headline(groups, Wishes.None, lie, hidden, 0, choices).Exact;
 
     public double? Exact => _exact.Cover(null, LeastMm);
 

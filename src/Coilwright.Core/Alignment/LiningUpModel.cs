@@ -59,19 +59,12 @@ public sealed class LiningUpModel
             headline.FailsWish);
     }
 
-    /// <summary>Headline and lining up by bead against chance, exactly at the lie's own T: what one draw of the spread asks.</summary>
-    /// <param name="lie">Where the beads lie.</param>
+    /// <summary>Headline and lining up by bead against chance for many draws of the same order: what the spread asks.</summary>
+    /// <param name="lie">The lie of mean lengths: chance is taken from it.</param>
     /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>
-    internal (double? Cover, double? Relative) GlanceExact(Lie lie, double pitchMm)
-    {
-        var hidden = new List<(double, double)>();
-        new FocalHiding(_piece.Beads, lie.RadiusMm).Find(_order, lie.SharesMm.AsSpan(), lie.WirePerTurnMm, pitchMm, hidden);
-        var row = new VisibleRow(lie.Count + 8);
-        row.Lay(lie.SharesMm.AsSpan(), _order, hidden);
-        var (weighted, over) = row.OverAt(lie.WirePerTurnMm, _likeness.Weighted, _likeness.Kinds);
-        var chance = Chance(lie, _likeness.Weighted);
-        return (Headline.ExactCover(_groups, lie, hidden, _choices), TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance);
-    }
+    internal DrawnGlance DrawnFrom(Lie lie, double pitchMm) =>
+        new(new OverlayScratch(lie.Count, _likeness.Weighted, _likeness.Kinds, new FocalHiding(_piece.Beads, lie.RadiusMm), pitchMm), _order, _groups,
+            Chance(lie, _likeness.Weighted), _choices.LeastOverShare);
 
     /// <summary>Every reading of lining up, for one lie.</summary>
     /// <param name="lie">Where the beads lie.</param>
@@ -172,30 +165,21 @@ public sealed class LiningUpModel
 
     private double Rank(Lie lie, FocalHiding hiding, double pitchMm, double share, ulong seed, CancellationToken cancel)
     {
-        var n = lie.Count;
-        var order = new int[n];
-        var shares = new double[n];
-        var row = new VisibleRow(n + 8);
-        var hidden = new List<(double, double)>();
         var less = 0;
-        for (var s = 0; s < _choices.Shuffles; s++)
+        SharedWork.Run(_choices.Shuffles, (from, to) =>
         {
-            cancel.ThrowIfCancellationRequested();
-            _order.CopyTo(order, 0);
-            lie.SharesMm.CopyTo(shares);
-            var draws = new SeededDraws(seed, (ulong)s);
-            for (var i = n - 1; i > 0; i--)
+            var scratch = new OverlayScratch(lie.Count, _likeness.Weighted, _likeness.Kinds, hiding, pitchMm);
+            var here = 0;
+            for (var s = from; s < to; s++)
             {
-                var j = draws.Below((ulong)i, i + 1);
-                (order[i], order[j]) = (order[j], order[i]);
-                (shares[i], shares[j]) = (shares[j], shares[i]);
+                cancel.ThrowIfCancellationRequested();
+                scratch.Shuffle(_order, lie.SharesMm.AsSpan(), new SeededDraws(seed, (ulong)s));
+                var (weighted, over) = scratch.Weigh(lie.WirePerTurnMm);
+                // Equal in exact arithmetic may differ in the last digits: that is no less.
+                if (over > 0 && weighted / over < share - 1e-12) here++;
             }
-            hiding.Find(order, shares, lie.WirePerTurnMm, pitchMm, hidden);
-            row.Lay(shares, order, hidden);
-            var (weighted, over) = row.OverAt(lie.WirePerTurnMm, _likeness.Weighted, _likeness.Kinds);
-            // Equal in exact arithmetic may differ in the last digits: that is no less.
-            if (over > 0 && weighted / over < share - 1e-12) less++;
-        }
+            Interlocked.Add(ref less, here);
+        }, cancel);
         return (double)less / _choices.Shuffles;
     }
 

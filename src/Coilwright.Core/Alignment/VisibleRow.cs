@@ -76,6 +76,25 @@ internal sealed class VisibleRow(int capacity)
         return (weighted, over);
     }
 
+    /// <summary>With names for tags and -1 for none: what named stretches share with anything, and with their own name, when the row is moved on.</summary>
+    public (double Own, double Named) OwnAt(double shift)
+    {
+        double own = 0, named = 0;
+        int i = 0, j = 0;
+        while (i < Count && j < Count)
+        {
+            var endI = To[i] + shift;
+            var shared = Math.Min(endI, To[j]) - Math.Max(From[i] + shift, From[j]);
+            if (shared > 0 && Tag[i] >= 0)
+            {
+                named += shared;
+                if (Tag[i] == Tag[j]) own += shared;
+            }
+            if (endI < To[j]) i++; else j++;
+        }
+        return (own, named);
+    }
+
     /// <summary>Calls back for every pair that shares something when the row is moved on: earlier stretch, later stretch, what they share, mm.</summary>
     public void EachOverAt(double shift, Action<int, int, double> pair)
     {

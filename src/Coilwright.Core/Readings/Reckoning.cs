@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Coilwright.Core.Alignment;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Lies;
+using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Spread;
 using Coilwright.Core.StringingMaterials.MemoryWire;
@@ -109,27 +111,27 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         var step = choices.CurveStepMm;
         var from = Math.Min(choices.CurveFromMm, choices.CurveFromMm + step * Math.Floor((wristMm - 10 - choices.CurveFromMm) / step));
         var to = Math.Max(choices.CurveToMm, wristMm + 10);
-        var points = ImmutableArray.CreateBuilder<WristPoint>();
-        WristPoint? atRest = null;
-        for (var i = 0; from + i * step <= to + 1e-9; i++)
+        var count = (int)Math.Floor((to - from) / step + 1e-9) + 1;
+        var points = new WristPoint[count];
+        // As long as the coil is larger than the wrist asks, every wrist wears the same: one point serves them all.
+        var resting = 0;
+        while (resting < count && _turns.On(from + resting * step).By == WornBy.Coil) resting++;
+        var first = Math.Max(0, resting - 1);
+        SharedWork.Run(count - first, (begin, end) =>
         {
-            cancel.ThrowIfCancellationRequested();
-            var wrist = from + i * step;
-            var worn = _turns.On(wrist);
-            // As long as the coil is larger than the wrist asks, every wrist wears the same.
-            if (worn.By == WornBy.Coil && atRest is not null)
+            for (var i = first + begin; i < first + end; i++)
             {
-                points.Add(atRest with { WristMm = wrist });
-                continue;
+                cancel.ThrowIfCancellationRequested();
+                var wrist = from + i * step;
+                var worn = _turns.On(wrist);
+                var lie = LieAt(worn.CircumferenceMm);
+                var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm);
+                points[i] = new WristPoint(wrist, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact,
+                    glance.RelativeAveraged, glance.FailsWish);
             }
-            var lie = LieAt(worn.CircumferenceMm);
-            var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm);
-            var point = new WristPoint(wrist, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact,
-                glance.RelativeAveraged, glance.FailsWish);
-            if (worn.By == WornBy.Coil) atRest = point;
-            points.Add(point);
-        }
-        return points.ToImmutable();
+        }, cancel);
+        for (var i = 0; i < first; i++) points[i] = points[first] with { WristMm = from + i * step };
+        return ImmutableCollectionsMarshal.AsImmutableArray(points);
     }
 
     private WristsServed WristsOf(ImmutableArray<WristPoint> curve)

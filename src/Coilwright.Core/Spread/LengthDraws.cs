@@ -17,6 +17,10 @@ public sealed class LengthDraws
     // The sd of a uniform distribution is its half width over the square root of 3.
     private static readonly double UniformHalfWidth = Math.Sqrt(3);
 
+    private const double CutAt = 3;
+    private static readonly double Highest = Normal.CDF(0, 1, CutAt);
+
+    private readonly double[] _lotLowest;
     private readonly double[] _shares;
     private readonly int[] _kinds;
     private readonly double[] _lotRelativeSd;
@@ -39,6 +43,7 @@ public sealed class LengthDraws
         _seed = seed;
         var halves = new double[_shares.Length];
         _lotRelativeSd = [.. kinds.Select(k => k.LotMeanSdMm / k.LengthMm)];
+        _lotLowest = [.. _lotRelativeSd.Select(sd => Normal.CDF(0, 1, Math.Max(-CutAt, -0.999 / sd)))];
         var lotShare = new double[kinds.Length];
         double variance = 0;
         for (var i = 0; i < _shares.Length; i++)
@@ -90,11 +95,6 @@ public sealed class LengthDraws
     }
 
     // The inverse of the cut normal: one draw, no rejection, so that draws keep their numbers.
-    private double LotShift(SeededDraws draws, int kind)
-    {
-        var sd = _lotRelativeSd[kind];
-        var low = Normal.CDF(0, 1, Math.Max(-3, -0.999 / sd));
-        var high = Normal.CDF(0, 1, 3);
-        return sd * Normal.InvCDF(0, 1, low + draws.Unit((ulong)kind) * (high - low));
-    }
+    private double LotShift(SeededDraws draws, int kind) =>
+        _lotRelativeSd[kind] * Normal.InvCDF(0, 1, _lotLowest[kind] + draws.Unit((ulong)kind) * (Highest - _lotLowest[kind]));
 }

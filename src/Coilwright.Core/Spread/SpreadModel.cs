@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Coilwright.Core.Alignment;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Lies;
@@ -27,46 +26,57 @@ internal sealed class SpreadModel(Piece piece, ReckoningChoices choices, WornTur
         var draws = new LengthDraws(piece.Beads, piece.Order.Kinds, lie.SharesMm, seed);
         var count = choices.SpreadDraws;
         var length = new double[count];
-        var angle = new List<double>(count);
-        var cover = new List<double>(count);
-        var relative = new List<double>(count);
+        var angle = new double[count];
+        var cover = new double?[count];
+        var relative = new double?[count];
         var fits = 0;
-        for (var k = 0; k < count; k++)
+        SharedWork.Run(count, (from, to) =>
         {
-            cancel.ThrowIfCancellationRequested();
-            var shares = new double[lie.Count];
-            draws.Shares((ulong)k, shares);
-            // The circumference is drawn over its band on a stream of its own, so that the beads' draws keep their numbers.
-            var c = worn.CircumferenceMm + worn.BandMm * new SeededDraws(~seed, (ulong)k).Signed(0);
-            var drawn = new Lie(ImmutableCollectionsMarshal.AsImmutableArray(shares), turns.WirePerTurnMm(c), c / (2 * Math.PI), lie.StartAngleDeg);
-            length[k] = drawn.BeadedMm;
-            if (Fits(drawn, wire, lie.BeadedMm)) fits++;
-            if (focal is { } f)
+            var drawn = liningUp.DrawnFrom(lie, worn.PitchMm);
+            var here = 0;
+            for (var k = from; k < to; k++)
+            {
+                cancel.ThrowIfCancellationRequested();
+                draws.Shares((ulong)k, drawn.Shares);
+                // The circumference is drawn over its band on a stream of its own, so that the beads' draws keep their numbers.
+                var c = worn.CircumferenceMm + worn.BandMm * new SeededDraws(~seed, (ulong)k).Signed(0);
+                var turn = turns.WirePerTurnMm(c);
+                double beaded = 0, middle = 0;
+                for (var i = 0; i < drawn.Shares.Length; i++)
+                {
+                    if (i == focal) middle = beaded + drawn.Shares[i] / 2;
+                    beaded += drawn.Shares[i];
+                }
+                length[k] = beaded;
+                if (Fits(beaded, turn, wire, lie.BeadedMm)) here++;
                 // Told as one band about the mean lie's angle, so that it does not break at the underside.
-                angle.Add(lie.AngleDeg(f) + Angles.NormalizedDeg(drawn.AngleDeg(f) - lie.AngleDeg(f)));
-            var glance = liningUp.GlanceExact(drawn, worn.PitchMm);
-            if (glance.Cover is { } v) cover.Add(v);
-            if (glance.Relative is { } r) relative.Add(r);
-        }
+                if (focal is { } f) angle[k] = lie.AngleDeg(f) + Angles.NormalizedDeg(lie.StartAngleDeg + 360 * middle / turn - lie.AngleDeg(f));
+                (cover[k], relative[k]) = drawn.At(turn);
+            }
+            Interlocked.Add(ref fits, here);
+        }, cancel);
         var asked = piece.Wishes.Turns is not null || piece.Ends.OverlapMm is not null || piece.Wire.CutMm is not null;
-        return new SpreadReport(count, draws.LengthSdMm, Band(length)!.Value, asked ? (double)fits / count : null, Band(cover), Band(relative), Band(angle));
+        return new SpreadReport(count, draws.LengthSdMm, Band(length)!.Value, asked ? (double)fits / count : null, Band(cover), Band(relative),
+            focal is null ? null : Band(angle));
     }
 
     /// <summary>Whether a draw comes out as she wants it: wire enough, turns as designed, ends meeting as wanted.</summary>
-    private bool Fits(Lie drawn, WireReport wire, double meanBeadedMm)
+    private bool Fits(double beadedMm, double wirePerTurnMm, WireReport wire, double meanBeadedMm)
     {
-        if (wire.SlackMm is { } slack && drawn.BeadedMm - meanBeadedMm > slack) return false;
-        if (piece.Wishes.Turns is { } designed && designed - drawn.Turns >= choices.FewerTurnsFrom) return false;
+        if (wire.SlackMm is { } slack && beadedMm - meanBeadedMm > slack) return false;
+        var drawnTurns = beadedMm / wirePerTurnMm;
+        if (piece.Wishes.Turns is { } designed && designed - drawnTurns >= choices.FewerTurnsFrom) return false;
         if (piece.Ends.OverlapMm is not { } wanted) return true;
-        var whole = Math.Max(1, Math.Round(piece.Wishes.Turns ?? drawn.Turns, MidpointRounding.AwayFromZero));
-        return Math.Abs(drawn.BeadedMm - whole * drawn.WirePerTurnMm - wanted) <= choices.OverlapToleranceMm;
+        var whole = Math.Max(1, Math.Round(piece.Wishes.Turns ?? drawnTurns, MidpointRounding.AwayFromZero));
+        return Math.Abs(beadedMm - whole * wirePerTurnMm - wanted) <= choices.OverlapToleranceMm;
     }
 
     /// <summary>The 5th to the 95th percentile by linear interpolation (Hyndman and Fan 1996, type 7); null when there are none.</summary>
-    internal static SpreadBand? Band(IReadOnlyCollection<double> values)
+    internal static SpreadBand? Band(IEnumerable<double?> values) => Band([.. values.OfType<double>()]);
+
+    private static SpreadBand? Band(double[] sorted)
     {
-        if (values.Count == 0) return null;
-        var sorted = values.ToArray();
+        if (sorted.Length == 0) return null;
         Array.Sort(sorted);
         return new SpreadBand(At(Low), At(High));
 

@@ -1,0 +1,55 @@
+namespace Coilwright.Core.Alignment;
+
+/// <summary>Lining up of one draw after another of the same order, exactly at each draw's T, without allocating.</summary>
+internal sealed class DrawnGlance
+{
+    private readonly OverlayScratch _scratch;
+    private readonly int[] _order;
+    private readonly double _chance, _leastOverShare;
+    private readonly int[] _blockEnds, _blockNames;
+    private readonly double[] _blockLengths;
+    private readonly VisibleRow _blocks;
+
+    public DrawnGlance(OverlayScratch scratch, int[] order, GroupStretches groups, double chance, double leastOverShare)
+    {
+        (_scratch, _order, _chance, _leastOverShare) = (scratch, order, chance, leastOverShare);
+        var ends = new List<int>();
+        var names = new List<int>();
+        for (var r = 0; r < groups.Runs.Length; r++)
+        {
+            if (groups.Runs[r].First > (ends.Count > 0 ? ends[^1] : 0)) Add(groups.Runs[r].First, -1);
+            Add(groups.Runs[r].End, groups.NameOfRun[r]);
+        }
+        if (ends.Count == 0 || ends[^1] < order.Length) Add(order.Length, -1);
+        (_blockEnds, _blockNames) = ([.. ends], [.. names]);
+        _blockLengths = new double[ends.Count];
+        _blocks = new VisibleRow(ends.Count + 8);
+
+        void Add(int end, int name)
+        {
+            ends.Add(end);
+            names.Add(name);
+        }
+    }
+
+    /// <summary>Room for the shares of a draw, mm; fill it before asking.</summary>
+    public Span<double> Shares => _scratch.Shares;
+
+    /// <summary>The headline and lining up by bead against chance; null where too little lies over anything.</summary>
+    public (double? Cover, double? Relative) At(double wirePerTurnMm)
+    {
+        _order.CopyTo(_scratch.Kinds);
+        var (weighted, over) = _scratch.Weigh(wirePerTurnMm);
+        if (over < _leastOverShare * wirePerTurnMm) return (null, null);
+        var bead = 0;
+        for (var b = 0; b < _blockEnds.Length; b++)
+        {
+            double length = 0;
+            for (; bead < _blockEnds[b]; bead++) length += _scratch.Shares[bead];
+            _blockLengths[b] = length;
+        }
+        _blocks.Lay(_blockLengths, _blockNames, _scratch.Hidden);
+        var (own, groups) = _blocks.OwnAt(wirePerTurnMm);
+        return (groups > 0 ? own / groups : null, _chance == 0 ? null : weighted / over / _chance);
+    }
+}

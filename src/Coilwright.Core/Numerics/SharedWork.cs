@@ -1,0 +1,25 @@
+namespace Coilwright.Core.Numerics;
+
+/// <summary>Shares numbered work out over the cores.</summary>
+/// <remarks>Each number's outcome must depend on the number alone; then the result does not depend on how many cores there are.</remarks>
+public static class SharedWork
+{
+    /// <summary>Runs it in a few stretches at once and waits.</summary>
+    /// <param name="count">How much work there is: numbers 0 to count - 1.</param>
+    /// <param name="work">Does the numbers from the first up to, and without, the second.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static void Run(int count, Action<int, int> work, CancellationToken cancel)
+    {
+        var stretches = Math.Min(count, 2 * Environment.ProcessorCount);
+        try
+        {
+            Parallel.For(0, stretches, new ParallelOptions { CancellationToken = cancel },
+                s => work((int)((long)count * s / stretches), (int)((long)count * (s + 1) / stretches)));
+        }
+        catch (AggregateException e) when (e.InnerExceptions.All(inner => inner is OperationCanceledException))
+        {
+            throw new OperationCanceledException(cancel);
+        }
+    }
+}

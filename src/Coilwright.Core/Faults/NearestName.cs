@@ -5,7 +5,8 @@ public static class NearestName
 {
     /// <summary>The nearest of the known names by letters changed, added, dropped or swapped with a neighbour; null when none is near.</summary>
     /// <remarks>Near is at most a third of the longer name's letters, at least one. Ties go to the name that comes first.
-    /// Distance: optimal string alignment (from memory).</remarks>
+    /// A name of more than fifty letters is near to nothing: nobody means one, and comparing them costs. Distance: optimal string alignment (from
+    /// memory).</remarks>
     public static string? Of(string typed, IEnumerable<string> known)
     {
         string? best = null;
@@ -13,27 +14,44 @@ public static class NearestName
         foreach (var name in known)
         {
             var limit = Math.Max(1, Math.Max(typed.Length, name.Length) / 3);
-            if (Math.Abs(typed.Length - name.Length) > limit) continue;
-            var distance = Distance(typed, name);
-            if (distance <= limit && distance < least) (best, least) = (name, distance);
+            var distance = Distance(typed, name, Math.Min(limit, least - 1));
+            if (distance < least) (best, least) = (name, distance);
         }
         return best;
     }
 
-    private static int Distance(string a, string b)
+    /// <summary>The distance of two names; <see cref="int.MaxValue"/> when it is above the limit, which is found out early.</summary>
+    private static int Distance(string a, string b, int limit)
     {
-        if (a.Length > 100 || b.Length > 100) return int.MaxValue;
-        var rows = new int[a.Length + 1, b.Length + 1];
-        for (var i = 0; i <= a.Length; i++) rows[i, 0] = i;
-        for (var j = 0; j <= b.Length; j++) rows[0, j] = j;
+        const int longest = 50;
+        if (a.Length > longest || b.Length > longest || Math.Abs(a.Length - b.Length) > limit) return int.MaxValue;
+        const int far = 2 * longest;
+        Span<int> before = stackalloc int[longest + 1];
+        Span<int> last = stackalloc int[longest + 1];
+        Span<int> row = stackalloc int[longest + 1];
+        row.Fill(far);
+        for (var j = 0; j <= b.Length; j++) last[j] = j;
         for (var i = 1; i <= a.Length; i++)
-            for (var j = 1; j <= b.Length; j++)
+        {
+            // Only the cells within the limit of the diagonal can come in below it.
+            var (first, end) = (Math.Max(1, i - limit), Math.Min(b.Length, i + limit));
+            row[first - 1] = first == 1 ? i : far;
+            var nearest = row[first - 1];
+            for (var j = first; j <= end; j++)
             {
                 var cost = a[i - 1] == b[j - 1] ? 0 : 1;
-                var least = Math.Min(Math.Min(rows[i - 1, j] + 1, rows[i, j - 1] + 1), rows[i - 1, j - 1] + cost);
-                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) least = Math.Min(least, rows[i - 2, j - 2] + 1);
-                rows[i, j] = least;
+                var least = Math.Min(Math.Min(last[j] + 1, row[j - 1] + 1), last[j - 1] + cost);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) least = Math.Min(least, before[j - 2] + 1);
+                row[j] = least;
+                nearest = Math.Min(nearest, least);
             }
-        return rows[a.Length, b.Length];
+            if (end < b.Length) row[end + 1] = far;
+            if (nearest > limit + 1) return int.MaxValue; // a swap looks back two rows, so one row above the limit does not decide it
+            var free = before;
+            before = last;
+            last = row;
+            row = free;
+        }
+        return last[b.Length] <= limit ? last[b.Length] : int.MaxValue;
     }
 }

@@ -26,9 +26,9 @@ internal sealed class OrderFaultList
         if (!IsFull) _faults.Add(new OrderFault(at, Fault.Of(code, "", Clipped(value), values), null));
     }
 
-    public void AddNear(int at, string code, string value, string near, params ReadOnlySpan<(string Name, string Value)> values)
+    public void Add(int at, Fault fault, string near)
     {
-        if (!IsFull) _faults.Add(new OrderFault(at, Fault.Of(code, "", Clipped(value), values), near));
+        if (!IsFull) _faults.Add(new OrderFault(at, fault, near));
     }
 
     /// <summary>A number as fault values carry it.</summary>
@@ -52,6 +52,20 @@ internal sealed class OrderFaultList
         var nearest = near is null ? null : NearestName.Of(near, known.Take(namesLookedAt));
         return nearest is null ? fault : fault with { Values = fault.Values.SetItem("nearest", nearest) };
     }
+
+    /// <summary>The fault of a word with letters that names do not have, and the word to look up the nearest known name for.</summary>
+    public static (Fault Fault, string Near) NameForm(string field, string word)
+    {
+        const int longestTold = 40;
+        var lower = Lowered(word);
+        var fault = Fault.Of(FaultCodes.OrderNameForm, field, Clipped(word));
+        return (OrderLexer.IsName(lower) && lower.Length <= longestTold ? fault with { Values = fault.Values.Add("lower", lower) } : fault, lower);
+    }
+
+#pragma warning disable CA1308 // Normalize strings to uppercase: names are written small, so the small form is what is told
+    /// <summary>The small form of a word.</summary>
+    public static string Lowered(string word) => word.ToLowerInvariant();
+#pragma warning restore CA1308
 
     /// <summary>What was found, short enough for a sentence and with nothing in it that a screen would obey.</summary>
     public static string Clipped(string value)

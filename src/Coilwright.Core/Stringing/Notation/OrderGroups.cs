@@ -6,17 +6,20 @@ namespace Coilwright.Core.Stringing.Notation;
 /// <param name="Beads">Beads.</param>
 /// <param name="Groups">Stringings of named groups.</param>
 /// <param name="Depth">How deep brackets, mirrors with a centre and groups stand inside one another; 0 for a bead.</param>
-internal readonly record struct OrderMeasure(long Beads, long Groups, int Depth)
+/// <param name="IsTold">Whether a fault has told that something in it is too deep, so that what is around it need not tell it again.</param>
+internal readonly record struct OrderMeasure(long Beads, long Groups, int Depth, bool IsTold)
 {
     public const long Most = 1_000_000_000_000_000;
 
     public static readonly OrderMeasure Nothing;
 
-    public static readonly OrderMeasure Bead = new(1, 0, 0);
+    public static readonly OrderMeasure Bead = new(1, 0, 0, false);
+
+    public bool IsTooDeep => Depth > OrderLimits.Depth && !IsTold;
 
     /// <summary>This and then another.</summary>
     public OrderMeasure Then(OrderMeasure other) =>
-        new(Math.Min(Most, Beads + other.Beads), Math.Min(Most, Groups + other.Groups), Math.Max(Depth, other.Depth));
+        new(Math.Min(Most, Beads + other.Beads), Math.Min(Most, Groups + other.Groups), Math.Max(Depth, other.Depth), IsTold || other.IsTold);
 
     public OrderMeasure Times(int count) => this with { Beads = Multiplied(Beads, count), Groups = Multiplied(Groups, count) };
 
@@ -128,9 +131,9 @@ internal sealed class OrderGroups
             {
                 if (owner >= 0) _groups[owner].Uses.Add((group, name));
             }
-            else if (name.IsWellFormed && !_tree.Hidden.Contains(name.Text))
+            else if (!_faults.IsFull && name.IsWellFormed && !_tree.Hidden.Contains(name.Text))
             {
-                _faults.AddNear(name.Span.Start, FaultCodes.OrderUnknownName, name.Text, name.Text);
+                _faults.Add(name.Span.Start, Fault.Of(FaultCodes.OrderUnknownName, "", OrderFaultList.Clipped(name.Text)), name.Text);
             }
         }
     }
@@ -194,10 +197,10 @@ internal sealed class OrderGroups
     private void Measure(Group group)
     {
         var measure = Of(group.Run).OneDeeper();
-        if (measure.Depth > OrderLimits.Depth)
+        if (measure.IsTooDeep)
         {
             TellTooDeep(group.Name);
-            measure = measure with { Depth = 0 }; // told here, not again for every group around it
+            measure = measure with { IsTold = true };
         }
         group.Measure = measure with { Groups = Math.Min(OrderMeasure.Most, measure.Groups + 1) };
         group.State = State.Measured;
@@ -214,7 +217,7 @@ internal sealed class OrderGroups
             if (entry is not OrderItem item) continue;
             last = item;
             var measure = Of(item);
-            if (measure.Depth > OrderLimits.Depth) TellTooDeep(item);
+            if (measure.IsTooDeep) TellTooDeep(item);
             whole = whole.Then(measure);
             if (whole.Beads > OrderLimits.Beads) tooMany ??= item;
             if (whole.Groups > OrderLimits.GroupStringings) tooManyGroups ??= item;

@@ -98,7 +98,7 @@ public static class OrderList
             if (!_beads.TryGetValue(id, out var kind))
             {
                 if (!OrderLexer.IsName(id)) TellMalformed(id, "");
-                else TellNear(FaultCodes.OrderUnknownName, id, "", id);
+                else Add(OrderFaultList.WithNearest(Fault.Of(FaultCodes.OrderUnknownName, Field(""), OrderFaultList.Clipped(id)), id, beadIds));
             }
             _kinds.Add(kind);
         }
@@ -146,14 +146,9 @@ public static class OrderList
                 Tell(FaultCodes.TextEmpty, "", field);
                 return;
             }
-#pragma warning disable CA1308 // Normalize strings to uppercase: names are written small, so the small form is what is told
-            var lowered = name.ToLowerInvariant();
-#pragma warning restore CA1308
-            TellNear(FaultCodes.OrderNameForm, name, field, lowered);
+            var (fault, near) = OrderFaultList.NameForm(Field(field), name);
+            Add(OrderFaultList.WithNearest(fault, near, beadIds));
         }
-
-        private void TellNear(string code, string value, string field, string near) =>
-            Add(OrderFaultList.WithNearest(Fault.Of(code, Field(field), OrderFaultList.Clipped(value)), near, beadIds));
 
         private void Tell(string code, string value, string field, params ReadOnlySpan<(string Name, string Value)> values) =>
             Add(Fault.Of(code, Field(field), OrderFaultList.Clipped(value), values));

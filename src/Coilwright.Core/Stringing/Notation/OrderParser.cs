@@ -64,6 +64,9 @@ internal sealed class OrderParser
     /// <summary>What stands here; nothing at the end of a line.</summary>
     private string Found => Kind is null or OrderTokenKind.LineEnd ? "" : TextOf(_tokens[_at]);
 
+    /// <summary>From a place to the end of the last token taken; nothing, there, when none was taken since.</summary>
+    private TextSpan SpanFrom(int start) => Behind > start ? TextSpan.Between(start, Behind) : new TextSpan(Behind, 0);
+
     private bool IsAtLineStart => _at == 0 || _tokens[_at - 1].Kind == OrderTokenKind.LineEnd;
 
     /// <summary>Whether a group is written down here: a word and <c>=</c> at the start of a line. It ends every bracket still open.</summary>
@@ -112,7 +115,6 @@ internal sealed class OrderParser
     private OrderRun ParseRun(Place place)
     {
         var items = ImmutableArray.CreateBuilder<OrderItem>();
-        var start = Here;
         var told = false;
         while (!RunEnds(place))
         {
@@ -135,7 +137,7 @@ internal sealed class OrderParser
             }
         }
         if (items.Count == 0 && !told) Expected(OrderExpectations.Item);
-        var span = items.Count == 0 ? new TextSpan(start, 0) : TextSpan.Between(items[0].Span.Start, items[^1].Span.End);
+        var span = items.Count == 0 ? new TextSpan(Behind, 0) : TextSpan.Between(items[0].Span.Start, items[^1].Span.End);
         return new OrderRun(_ids.For<OrderRun>(span), span, items.ToImmutable());
     }
 
@@ -154,7 +156,7 @@ internal sealed class OrderParser
             if (Kind == OrderTokenKind.Equals && IsWordAt(_at - 1))
             {
                 Expected(OrderExpectations.LineOfItsOwn);
-                _hidden.Add(Lowered(TextOf(_tokens[_at - 1])));
+                _hidden.Add(OrderFaultList.Lowered(TextOf(_tokens[_at - 1])));
             }
             else
             {
@@ -182,7 +184,7 @@ internal sealed class OrderParser
                 else Failed(OrderExpectations.Between);
             }
         }
-        var span = TextSpan.Between(start, Math.Max(start, Behind));
+        var span = SpanFrom(start);
         return new OrderItem(_ids.For<OrderItem>(span), span, count, part, separator);
     }
 
@@ -190,7 +192,7 @@ internal sealed class OrderParser
     {
         var start = Here;
         var (count, part) = ParseCounted();
-        var span = TextSpan.Between(start, Math.Max(start, Behind));
+        var span = SpanFrom(start);
         return new OrderItem(_ids.For<OrderItem>(span), span, count, part, null);
     }
 
@@ -255,8 +257,8 @@ internal sealed class OrderParser
         OrderItem? centre = null;
         if (Kind == OrderTokenKind.Around)
         {
-            if (!Enter()) return null;
             _at++;
+            _depth++; // there is room for it: the mirror's bracket, as deep as this, has just had it
             centre = ParseItemWithoutWith();
             _depth--;
         }
@@ -316,7 +318,7 @@ internal sealed class OrderParser
         if (token.Kind == OrderTokenKind.MalformedName)
         {
             TellMalformed(token, text);
-            _hidden.Add(Lowered(text));
+            _hidden.Add(OrderFaultList.Lowered(text));
         }
         else
         {
@@ -330,10 +332,8 @@ internal sealed class OrderParser
 
     private void TellMalformed(OrderToken token, string text)
     {
-        var lowered = Lowered(text);
-        const int longestTold = 40;
-        if (OrderLexer.IsName(lowered) && lowered.Length <= longestTold) _faults.AddNear(token.Span.Start, FaultCodes.OrderNameForm, text, lowered, ("lower", lowered));
-        else _faults.AddNear(token.Span.Start, FaultCodes.OrderNameForm, text, lowered);
+        var (fault, near) = OrderFaultList.NameForm("", text);
+        _faults.Add(token.Span.Start, fault, near);
     }
 
     /// <summary>Tells of reserved words written with capitals; they are read as the words all the same.</summary>
@@ -343,7 +343,7 @@ internal sealed class OrderParser
         {
             if (!IsWordAt(i) || KindAt(i) is OrderTokenKind.Name or OrderTokenKind.MalformedName) continue;
             var text = TextOf(_tokens[i]);
-            if (Lowered(text) is var lowered && lowered != text)
+            if (OrderFaultList.Lowered(text) is var lowered && lowered != text)
                 _capitals.Add(_tokens[i].Span.Start, FaultCodes.OrderNameForm, text, ("lower", lowered), ("nearest", lowered));
         }
     }
@@ -378,7 +378,7 @@ internal sealed class OrderParser
         var open = 0;
         for (; Kind is not null; _at++)
         {
-            if (IsWordAt(_at) && KindAt(_at + 1) is OrderTokenKind.Open or OrderTokenKind.Equals) _hidden.Add(Lowered(Found));
+            if (IsWordAt(_at) && KindAt(_at + 1) is OrderTokenKind.Open or OrderTokenKind.Equals) _hidden.Add(OrderFaultList.Lowered(Found));
             if (open == 0 && (Kind is OrderTokenKind.Comma or OrderTokenKind.LineEnd || (closes && Kind == OrderTokenKind.Close))) return;
             if (IsAtDefinition) break;
             if (Kind == OrderTokenKind.Open) open++;
@@ -409,8 +409,4 @@ internal sealed class OrderParser
         _words.Add(word);
         return word;
     }
-
-#pragma warning disable CA1308 // Normalize strings to uppercase: names are written small, so the small form is what is told
-    private static string Lowered(string text) => text.ToLowerInvariant();
-#pragma warning restore CA1308
 }

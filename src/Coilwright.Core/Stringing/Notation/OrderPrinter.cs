@@ -18,8 +18,8 @@ public static class OrderPrinter
             if (before is not null)
             {
                 var between = tree.Text.AsSpan(before.Span.End, entry.Span.Start - before.Span.End);
-                if (between.IndexOfAny('\n', '\r') >= 0) writer.LineEnd();
-                else writer.Comma(mayBreak: true);
+                if (between.IndexOfAny('\n', '\r') >= 0 || writer.IsLineLong) writer.LineEnd();
+                else writer.Comma(mayBreak: false);
             }
             if (entry is OrderDefinition definition) Write(writer.Add(definition.Name.Text).Add(" = "), definition.Run, mayBreak: false);
             else if (entry is OrderItem item) Write(writer, item);

@@ -12,6 +12,8 @@ internal sealed class OrderWriter
 
     public int Length => _text.Length;
 
+    public bool IsLineLong => _text.Length - _lineStart > LongLine;
+
     public override string ToString() => _text.ToString();
 
     public OrderWriter Add(string text)
@@ -31,7 +33,7 @@ internal sealed class OrderWriter
     public void Comma(bool mayBreak)
     {
         _text.Append(',');
-        if (mayBreak && _text.Length - _lineStart > LongLine) LineEnd();
+        if (mayBreak && IsLineLong) LineEnd();
         else _text.Append(' ');
     }
 

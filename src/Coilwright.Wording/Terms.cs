@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
+using Coilwright.Core.Alignment;
 using Coilwright.Core.Beads;
+using Coilwright.Core.Fit;
 using Coilwright.Core.Readings;
 
 namespace Coilwright.Wording;

@@ -1,3 +1,4 @@
+using Coilwright.Core.Alignment;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 

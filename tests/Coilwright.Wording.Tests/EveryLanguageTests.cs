@@ -1,9 +1,11 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Coilwright.Core.Alignment;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Beads.Shapes;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Fit;
 using Coilwright.Core.Readings;
 
 namespace Coilwright.Wording.Tests;

@@ -3,7 +3,6 @@ using System.Runtime.InteropServices;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
-using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Alignment;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Lies;
-using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Alignment;
 

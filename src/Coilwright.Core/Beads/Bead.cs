@@ -189,7 +189,7 @@ public sealed record Bead
     }
 
     /// <summary>Everything wrong with a name that the order may use, a bead's or a group's: <c>[a-z][a-z0-9-]*</c>, at most 60 characters, and none of
-    /// <see cref="Stringing.OrderWords"/>.</summary>
+    /// <see cref="OrderWords"/>.</summary>
     /// <param name="field">Field that the faults name.</param>
     /// <param name="name">The name.</param>
     public static ImmutableArray<Fault> CheckName(string field, string name)

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Coilwright.Core.Beads.Shapes;
 using Coilwright.Core.Faults;
-using Coilwright.Core.Stringing;
 
 namespace Coilwright.Core.Beads;
 

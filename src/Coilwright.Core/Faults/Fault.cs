@@ -82,9 +82,6 @@ public static class FaultCodes
     /// <summary>A field has no meaning for this shape; {shape}.</summary>
     public const string ShapeHasNo = "bead.shape-has-no";
 
-    /// <summary>A round or other solid of revolution has two unequal measures across; {field} and {other}.</summary>
-    public const string ShapeUnequal = "bead.shape-unequal";
-
     /// <summary>The hole would leave the bead: its offset is more than half the thickness less half the bore; {limit} mm.</summary>
     public const string HoleOutside = "bead.hole-outside";
 

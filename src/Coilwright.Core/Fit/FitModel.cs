@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Pieces;
-using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Fit;
 

@@ -2,7 +2,6 @@ using Coilwright.Core.Beads;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Measures;
 using Coilwright.Core.Pieces;
-using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Fit;
 

@@ -1,5 +1,4 @@
 using Coilwright.Core.Beads;
-using Coilwright.Core.Readings;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Core.Fit;

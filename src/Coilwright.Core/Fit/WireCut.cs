@@ -1,5 +1,4 @@
 using Coilwright.Core.Pieces;
-using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Fit;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Pieces;
-using Coilwright.Core.Readings;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Core.Fit;

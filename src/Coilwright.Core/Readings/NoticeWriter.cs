@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Alignment;
 using Coilwright.Core.Findings;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Pieces;

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Alignment;
 using Coilwright.Core.Beads;
+using Coilwright.Core.Fit;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Spread;
 
 namespace Coilwright.Core.Readings;
 
@@ -76,171 +79,6 @@ public sealed record Reckoned
 /// <param name="RuledMm">Their length laid straight, mm.</param>
 public sealed record KindCount(Bead Bead, int KindIndex, string Letter, int Count, double RuledMm);
 
-/// <summary>What decides the worn circumference.</summary>
-public enum WornBy
-{
-    /// <summary>The coil is larger than the wrist asks: it stays at its own size.</summary>
-    Coil,
-
-    /// <summary>The wrist opens the coil.</summary>
-    Wrist,
-
-    /// <summary>The maker gave it.</summary>
-    Given,
-}
-
-/// <summary>One turn as worn. Model: docs/theory/worn-turn.md.</summary>
-/// <param name="CircumferenceMm">Centre line of the wire round the wrist, mm (C).</param>
-/// <param name="BandMm">Half width of the band that C is known in, mm.</param>
-/// <param name="By">What decides it.</param>
-/// <param name="BearingReachMm">Distance from the wire's centre to the surface that bears on the wrist, mm (e).</param>
-/// <param name="RadiusMm">C / 2 pi, mm (R).</param>
-/// <param name="PitchMm">Distance from turn to turn along the arm, mm (p).</param>
-/// <param name="WirePerTurnMm">Wire in one turn, mm (T).</param>
-/// <param name="RoomMm">What the coil leaves beyond the wrist at rest, mm of circumference; negative when the wrist opens it.</param>
-public sealed record WornTurn(double CircumferenceMm, double BandMm, WornBy By, double BearingReachMm, double RadiusMm, double PitchMm,
-    double WirePerTurnMm, double RoomMm)
-{
-    /// <summary>Half width over which lining up is averaged, mm of wire per turn.</summary>
-    public required double AveragingMm { get; init; }
-}
-
-/// <summary>How the piece sits. "Does not fit" is an answer, with its reasons.</summary>
-/// <param name="TurnsWorn">Turns that the beads cover when worn (L / T).</param>
-/// <param name="TurnsWornFrom">The same at the wide end of the band of C.</param>
-/// <param name="TurnsWornTo">The same at the narrow end.</param>
-/// <param name="TurnsRelaxed">Turns at rest.</param>
-/// <param name="TurnsDesigned">Turns she designed it for, or null.</param>
-/// <param name="Fits">Whether nothing stops it from being strung and worn.</param>
-/// <param name="Reasons">Codes of the notices that stop it; empty when it fits.</param>
-/// <param name="EndsOverlapMm">How far the ends lie over each other, mm; negative is a gap. Against the whole number of turns designed, or the
-/// nearest one.</param>
-/// <param name="OverlapTurns">The whole number of turns that the overlap is measured against.</param>
-/// <param name="InsideRelaxedMm">Circumference that the beaded coil leaves free at rest, mm.</param>
-/// <param name="EndLoopHidden">Whether each end bead is large enough to hide the end loop, start then finish; null where there is no loop.</param>
-public sealed record FitReport(double TurnsWorn, double TurnsWornFrom, double TurnsWornTo, double TurnsRelaxed, double? TurnsDesigned, bool Fits,
-    ImmutableArray<string> Reasons, double EndsOverlapMm, int OverlapTurns, double InsideRelaxedMm, ImmutableArray<bool?> EndLoopHidden);
-
-/// <summary>Whether a bead goes over the wire.</summary>
-public enum Passes
-{
-    /// <summary>It does.</summary>
-    Yes,
-
-    /// <summary>It does, with less room than the hole may be off by.</summary>
-    Tight,
-
-    /// <summary>It does not.</summary>
-    No,
-
-    /// <summary>Its hole is not known.</summary>
-    Unknown,
-}
-
-/// <summary>One kind of bead against the wire. Model: docs/theory/passing.md.</summary>
-/// <param name="BeadId">The kind.</param>
-/// <param name="Passes">Whether it passes.</param>
-/// <param name="ClearanceMm">Hole less wire, mm; null when the hole is not known.</param>
-/// <param name="LongestMm">Longest bead with this hole that passes, mm; null when any length does or the hole is not known.</param>
-/// <param name="NeededBoreMm">Least hole with which this bead passes, mm.</param>
-public sealed record PassingReport(string BeadId, Passes Passes, double? ClearanceMm, double? LongestMm, double NeededBoreMm);
-
-/// <summary>How a piece lines up, in a maker's words.</summary>
-public enum LiningUpWord
-{
-    /// <summary>Like lies over like.</summary>
-    LinesUp,
-
-    /// <summary>Neither one nor the other.</summary>
-    Between,
-
-    /// <summary>Like seldom lies over like.</summary>
-    Mixed,
-
-    /// <summary>Too little lies over anything to say.</summary>
-    TooLittle,
-}
-
-/// <summary>What lies over what on neighbouring turns. Model: docs/theory/lining-up.md.</summary>
-/// <remarks>A reading that is null has its reason in <see cref="WhyNull"/> under its JSON name.</remarks>
-public sealed record LiningUpReport
-{
-    /// <summary>Headline: of the length of groups that lies over anything, the share over a group of its own kind; averaged over the uncertainty of T.</summary>
-    public required double? Cover { get; init; }
-
-    /// <summary>The same exactly at T.</summary>
-    public required double? CoverExact { get; init; }
-
-    /// <summary>The headline in words.</summary>
-    public required LiningUpWord Word { get; init; }
-
-    /// <summary>Whether the groups are runs of one kind, for want of named groups in the order.</summary>
-    public required bool GroupsAreRuns { get; init; }
-
-    /// <summary>By bead: likeness over what lies over anything, exactly at T (S).</summary>
-    public required double? Share { get; init; }
-
-    /// <summary>What chance would give with the same beads (S0).</summary>
-    public required double? Chance { get; init; }
-
-    /// <summary>Share against chance (S / S0), exactly at T.</summary>
-    public required double? Relative { get; init; }
-
-    /// <summary>The same averaged over the uncertainty of T.</summary>
-    public required double? RelativeAveraged { get; init; }
-
-    /// <summary>Share of shuffles of the same beads that line up less.</summary>
-    public required double? Rank { get; init; }
-
-    /// <summary>Same kind over same kind against chance, exactly at T.</summary>
-    public required double? StrictRelative { get; init; }
-
-    /// <summary>Same kind over same kind, exactly at T, before division by chance.</summary>
-    public required double? StrictShare { get; init; }
-
-    /// <summary>Length that lies over anything, hidden parts left out, mm.</summary>
-    public required double OverMm { get; init; }
-
-    /// <summary>Length left out because a focal hides it, mm.</summary>
-    public required double HiddenMm { get; init; }
-
-    /// <summary>Groups over their own kind, nearest to square first.</summary>
-    public required ImmutableArray<LiningUpPair> Pairs { get; init; }
-
-    /// <summary>Each kind over itself.</summary>
-    public required ImmutableArray<KindOverKind> Kinds { get; init; }
-
-    /// <summary>Whether it fails the piece's wish: what should mix lines up, or what should stand in columns does not.</summary>
-    public required bool FailsWish { get; init; }
-
-    /// <summary>Why a reading is null, by its JSON name: <c>nothing-over</c>, <c>too-little-over</c>, <c>no-groups</c>, <c>no-group-over</c>,
-    /// <c>chance-nought</c>.</summary>
-    public required ImmutableSortedDictionary<string, string> WhyNull { get; init; }
-}
-
-/// <summary>A group that lies over a group of its own kind on the next turn.</summary>
-/// <param name="Name">The group's name, or the bead's id where groups are runs.</param>
-/// <param name="FirstA">First bead of the earlier one, index from 0.</param>
-/// <param name="CountA">Its beads.</param>
-/// <param name="FirstB">First bead of the later one.</param>
-/// <param name="CountB">Its beads.</param>
-/// <param name="TurnA">Turn of the earlier one's middle, from 1.</param>
-/// <param name="TurnB">Turn of the later one's middle.</param>
-/// <param name="AngleDeg">Middle of what lies over each other, degrees, 0 the top.</param>
-/// <param name="OffSquareMm">Later middle less earlier middle less T, mm: 0 is square, positive is further the way the beads run.</param>
-/// <param name="OverlapMm">Length that lies over each other, mm.</param>
-/// <param name="OverlapFromMm">Where that starts on the later turn, mm from the starting end.</param>
-public sealed record LiningUpPair(string Name, int FirstA, int CountA, int FirstB, int CountB, int TurnA, int TurnB, double AngleDeg,
-    double OffSquareMm, double OverlapMm, double OverlapFromMm);
-
-/// <summary>A kind of bead over its own kind, exactly at T.</summary>
-/// <param name="BeadId">The kind.</param>
-/// <param name="OverMm">Length of it that lies over anything, mm.</param>
-/// <param name="OverOwnMm">Length of it that lies over its own kind, mm.</param>
-/// <param name="Share">The one over the other; null when nothing of it lies over anything.</param>
-/// <param name="Chance">What chance would give; null with one bead of the kind.</param>
-public sealed record KindOverKind(string BeadId, double OverMm, double OverOwnMm, double? Share, double? Chance);
-
 /// <summary>One wrist of the lining-up curve.</summary>
 /// <param name="WristMm">Wrist, mm.</param>
 /// <param name="CircumferenceMm">Worn circumference, mm.</param>
@@ -252,55 +90,6 @@ public sealed record KindOverKind(string BeadId, double OverMm, double OverOwnMm
 /// <param name="FailsWish">Whether it fails the piece's wish there.</param>
 public sealed record WristPoint(double WristMm, double CircumferenceMm, double WirePerTurnMm, double TurnsWorn, double? Cover, double? CoverExact,
     double? Relative, bool FailsWish);
-
-/// <summary>The wire to cut and where to trim. Model: docs/theory/wire.md.</summary>
-/// <param name="BeadedMm">Wire under the beads that the cut is reckoned from, mm: the larger of relaxed and worn.</param>
-/// <param name="EndsMm">Wire in both ends' finishes, mm.</param>
-/// <param name="GripMm">Wire for the pliers at both ends, trimmed afterwards, mm.</param>
-/// <param name="SpareMm">Spare, mm.</param>
-/// <param name="CutMm">Wire to cut, mm.</param>
-/// <param name="Loops">The same in loops of the coil at rest.</param>
-/// <param name="LoopMassG">Mass of one loop, g; null when the steel is unknown.</param>
-/// <param name="TrimStartMm">Where to trim at the start, mm beyond the first bead.</param>
-/// <param name="TrimFinishMm">Where to trim at the finish, mm beyond the last bead.</param>
-/// <param name="SlackMm">Wire left over of what she cut, mm; negative when short; null while nothing is cut.</param>
-public sealed record WireReport(double BeadedMm, double EndsMm, double GripMm, double SpareMm, double CutMm, double Loops, double? LoopMassG,
-    double TrimStartMm, double TrimFinishMm, double? SlackMm);
-
-/// <summary>Where the focal lands.</summary>
-/// <param name="Index">Its index in the order: of several, the one nearest the middle of the piece.</param>
-/// <param name="BeadId">Its kind.</param>
-/// <param name="Turn">Its turn.</param>
-/// <param name="AngleDeg">Its angle, degrees, 0 the top.</param>
-/// <param name="OffMm">How far off the top, mm of wire; positive the way the beads run.</param>
-/// <param name="MoveStartDeg">How far to turn the starting end so that it lies on the top, degrees.</param>
-/// <param name="AngleFromDeg">Its angle at the narrow end of the band of C, degrees.</param>
-/// <param name="AngleToDeg">Its angle at the wide end, degrees.</param>
-public sealed record FocalPlace(int Index, string BeadId, int Turn, double AngleDeg, double OffMm, double MoveStartDeg, double AngleFromDeg,
-    double AngleToDeg);
-
-/// <summary>How a plain repeat drifts from turn to turn.</summary>
-/// <param name="Beads">Beads in one repeat.</param>
-/// <param name="LengthMm">Wire in one repeat, mm (P).</param>
-/// <param name="Drift">Signed distance of T / P to the nearest whole number: 0 lines up, 0.5 is brick, small is a spiral.</param>
-/// <param name="DriftMm">The same in mm of wire per turn.</param>
-public sealed record RepeatDrift(int Beads, double LengthMm, double Drift, double DriftMm);
-
-/// <summary>A band that holds nine in ten.</summary>
-/// <param name="From">5th percentile.</param>
-/// <param name="To">95th percentile.</param>
-public readonly record struct SpreadBand(double From, double To);
-
-/// <summary>How a piece may come out. Model: docs/theory/spread.md.</summary>
-/// <param name="Draws">Draws behind it.</param>
-/// <param name="LengthSdMm">Standard deviation of the wire under the beads, mm, in closed form.</param>
-/// <param name="LengthMm">Band of the wire under the beads, mm.</param>
-/// <param name="FitsShare">Share of draws that come out as wanted: wire enough, turns as designed, ends as wanted; null when nothing was wanted.</param>
-/// <param name="Cover">Band of the headline exactly at each draw's T; null when there is too little to judge.</param>
-/// <param name="Relative">Band of lining up by bead against chance.</param>
-/// <param name="FocalDeg">Band of the focal's angle, degrees; null without a focal.</param>
-public sealed record SpreadReport(int Draws, double LengthSdMm, SpreadBand LengthMm, double? FitsShare, SpreadBand? Cover, SpreadBand? Relative,
-    SpreadBand? FocalDeg);
 
 /// <summary>The wire as a spring that the wrist opens. Model: docs/theory/strength.md.</summary>
 /// <param name="OpeningMomentNmm">Moment that holds it open, N mm.</param>

@@ -4,7 +4,6 @@ using Coilwright.Core.Lies;
 using Coilwright.Core.Measures;
 using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
-using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Spread;
 

@@ -35,8 +35,6 @@ internal static class EnglishFaults
             "Without it the bead's form is not known.", "Measure it on one bead and write it in mm."),
         [FaultCodes.ShapeHasNo] = new("A bead of shape {shape} has no {field}.", "It has no meaning for this shape.",
             "Take it out, or choose the shape that has it."),
-        [FaultCodes.ShapeUnequal] = new("{field} is {value} mm and {other} is different.",
-            "A bead of this shape is as wide as it is thick.", "Leave one of them out, or choose another shape."),
         [FaultCodes.HoleOutside] = new("{field} is {value} mm, which puts the hole outside the bead.",
             "It may be at most {limit} mm from the bead's middle.", "Measure from the middle of the bead to the middle of the hole."),
         [FaultCodes.ColourForm] = new("{field} is \"{value}\".", "A colour is written as # and six digits 0-9 or a-f.",

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using Coilwright.Core.Stringing;
+using Coilwright.Core.Beads;
 using Coilwright.Core.Stringing.Notation;
 
 namespace Coilwright.Core.Tests.Stringing;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
 
 namespace Coilwright.Core.Stringing.Notation;

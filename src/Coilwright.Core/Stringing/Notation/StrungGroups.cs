@@ -1,3 +1,5 @@
+using Coilwright.Core.Beads;
+
 namespace Coilwright.Core.Stringing.Notation;
 
 /// <summary>One thing on a level of an order: a bead, or a stringing of a group, the way it was first strung or from its other end.</summary>

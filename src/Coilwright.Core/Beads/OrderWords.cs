@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Coilwright.Core.Stringing;
+namespace Coilwright.Core.Beads;
 
 /// <summary>The words that the order notation keeps for itself, so that no bead or group is named by one.</summary>
 public static class OrderWords

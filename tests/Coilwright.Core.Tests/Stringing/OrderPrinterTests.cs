@@ -83,11 +83,22 @@ public class OrderPrinterTests
         var groups = Enumerable.Range(0, 50).Select(i => new GroupRun($"g{i}", 0, 6)).Concat(Enumerable.Range(0, 50).Select(i => new GroupRun($"g{i}", 6, 6)));
         var order = new StringingOrder([0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1], [.. groups]);
         AssertSame(order, Order(OrderPrinter.Print(order, BeadIds)));
-        // Seven deep is the deepest that gets brackets for repeats: on every level things that repeat in repeats.
-        var nested = Enumerable.Range(1, 7).Aggregate("2 (2 (2 (2 (chip, disc), bar), tube), stone)",
-            (inside, i) => $"2 (2 (2 (2 (g{i} ({inside}), disc), bar), tube), stone)"[..].Replace("2 (2 (2 (2 (", i > 2 ? "(((2 (" : "2 (2 (2 (2 (", StringComparison.Ordinal));
-        var deep = Order(nested);
-        AssertSame(deep, Order(OrderPrinter.Print(deep, BeadIds)));
+    }
+
+    // Sixteen groups, each twice the one before and a chip, are 196,606 beads; one more would be too many. Groups around them up to the depth at
+    // which repeats still get brackets: 33 groups and 16 brackets come to 49, and one group more would do without the brackets.
+    [Theory]
+    [InlineData(33, true)]
+    [InlineData(34, false)]
+    public void Repeats_in_groups_in_repeats_print_within_the_depth_that_reads_back(int groups, bool brackets)
+    {
+        var lines = Enumerable.Range(1, 16).Select(i => $"g{i} = 2 ({(i == 1 ? "disc" : $"g{i - 1}")}, chip)")
+            .Concat(Enumerable.Range(17, groups - 16).Select(i => $"g{i} = g{i - 1}"));
+        var order = Order(string.Join('\n', lines) + $"\ng{groups}");
+        Assert.Equal(196_606, order.Count);
+        var printed = OrderPrinter.Print(order, BeadIds);
+        Assert.Equal(brackets, System.Text.RegularExpressions.Regex.IsMatch(printed, @"(^|[ (])2 \("));
+        AssertSame(order, Order(printed));
     }
 
     private static void AssertNotPrinted(StringingOrder order)

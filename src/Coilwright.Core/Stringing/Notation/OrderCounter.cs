@@ -6,9 +6,9 @@ internal sealed class OrderCounter(StrungGroups groups, IReadOnlyList<string> be
     // A repeat of more things than this is not looked for: makers' repeats are shorter, and looking takes time in line with it.
     private const int LongestRepeat = 40;
 
-    // Brackets for repeats go at most five deep on a level (40 things, 20, 10, 5, 2). With groups up to seven deep that stays within the
-    // limit of 50 in every case; deeper ones, which no maker writes, get no brackets.
-    private const int DeepestForRepeats = 7;
+    // Each bracket for a repeat strings what is in it at least twice, so no more than 17 stand inside one another: 2^17 beads are within the
+    // limit of 200,000, 2^18 are not. Groups deeper than the rest of the 50, which no maker writes, get no such brackets.
+    private const int DeepestForRepeats = OrderLimits.Depth - 17;
     private readonly OrderWriter _writer = new();
     private readonly HashSet<int> _written = [];
 

@@ -11,7 +11,7 @@ internal sealed partial class BeadCheck(BeadDescription d)
 {
     private readonly List<Fault> _faults = [];
 
-    [GeneratedRegex("^[a-z][a-z0-9-]*$")]
+    [GeneratedRegex(@"^[a-z][a-z0-9-]*\z")]
     internal static partial Regex IdForm();
 
     internal ImmutableArray<Fault> Run(out BeadShape? shape, out double lengthMm, out double widthMm, out double thicknessMm)

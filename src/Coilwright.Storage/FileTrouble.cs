@@ -19,6 +19,8 @@ internal static class FileTrouble
         var detail = e switch
         {
             FileNotFoundException or DirectoryNotFoundException => FaultDetails.NotFound,
+            // How the framework tells a file larger than the file system or a limit allows.
+            ArgumentOutOfRangeException => FaultDetails.DiskFull,
             PathTooLongException or ArgumentException or NotSupportedException => FaultDetails.PathForm,
             UnauthorizedAccessException or System.Security.SecurityException => FaultDetails.NotAllowed,
             IOException io when io.HResult is NoSpace or Quota or FileTooBig or WindowsDiskFull or WindowsHandleDiskFull => FaultDetails.DiskFull,

@@ -5,6 +5,9 @@ internal sealed class TempFolder : IDisposable
 {
     public TempFolder() => Path = Directory.CreateTempSubdirectory("coilwright-").FullName;
 
+    /// <summary>A folder that exists already.</summary>
+    public TempFolder(string path) => Path = path;
+
     public string Path { get; }
 
     public string File(string name) => System.IO.Path.Combine(Path, name);

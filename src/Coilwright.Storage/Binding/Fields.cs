@@ -27,6 +27,8 @@ internal sealed class Fields
             var i = set.IndexOf(name.Raw[1..^1]);
             // An escaped name is rare and allowed: "\u0069d" is id.
             if (i < 0 && name.Raw.Contains((byte)'\\')) i = set.Names.IndexOf(name.Text);
+            if (i < 0 && faults.Full)
+                continue;
             if (i < 0)
             {
                 var nearest = NearestName.Of(name.Text, set.Names);

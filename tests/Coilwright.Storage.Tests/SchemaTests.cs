@@ -2,9 +2,9 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Coilwright.Core.Beads;
 using Coilwright.Core.Beads.Shapes;
 using Coilwright.Core.Faults;
-using Coilwright.Core.Stringing;
 using Coilwright.Storage.Binding;
 
 namespace Coilwright.Storage.Tests;

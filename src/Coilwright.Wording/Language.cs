@@ -59,6 +59,9 @@ public sealed class Language
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 
+    /// <summary>Words of the bench in the browser.</summary>
+    public required BenchWords Bench { get; init; }
+
     /// <summary>Says a fault.</summary>
     public FaultWords Say(Fault fault)
     {

@@ -99,6 +99,7 @@ public partial class EveryLanguageTests
         var terms = Languages.Find(code)!.Terms;
         Assert.Equal(Enum.GetValues<Severity>(), terms.Severities.Keys.Order());
         Assert.Equal(Enum.GetValues<LiningUpWord>(), terms.LiningUp.Keys.Order());
+        Assert.Equal(Enum.GetValues<LiningUpWord>(), Languages.Find(code)!.Bench.Readings.LiningUpWords.Keys.Order());
         Assert.Equal(Enum.GetValues<Passes>(), terms.Passing.Keys.Order());
         Assert.Equal(Enum.GetValues<WornBy>(), terms.WornBy.Keys.Order());
         Assert.Equal(Enum.GetValues<Role>(), terms.Roles.Keys.Order());
@@ -165,7 +166,8 @@ public partial class EveryLanguageTests
 
     private static IEnumerable<(Type Owner, string Property, string Text)> StandingTexts(Language language)
     {
-        foreach (var words in new object[] { language.Report, language.Help, language.Cautions, language.Terms })
+        var bench = typeof(BenchWords).GetProperties().Select(p => p.GetValue(language.Bench)!);
+        foreach (var words in bench.Concat([language.Report, language.Help, language.Cautions, language.Terms]))
             foreach (var property in words.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == typeof(string)))
                 yield return (words.GetType(), property.Name, (string)property.GetValue(words)!);
     }

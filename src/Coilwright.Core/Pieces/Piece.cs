@@ -43,6 +43,12 @@ public sealed record Piece
 /// <param name="EaseMm">Comfort wanted beyond what the beads take up, mm. Memory wire springs shut, so 0 unless the maker says otherwise.</param>
 public sealed record Wearer(double WristMm, double EaseMm)
 {
+    /// <summary>Smallest wrist accepted, mm: smaller than a newborn's.</summary>
+    public const double LeastWristMm = 50;
+
+    /// <summary>Largest wrist accepted, mm: beyond any adult's.</summary>
+    public const double MostWristMm = 400;
+
     /// <summary>Bearing reach that the maker measured, mm; null: from the beads.</summary>
     public double? BearingReachMm { get; init; }
 

@@ -19,7 +19,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
     private static readonly Limits WireMm = Limits.Between(0.2, 3, "mm");
     private static readonly Limits CoilMm = Limits.Between(10, 200, "mm");
     private static readonly Limits LoopMm = Limits.Between(30, 630, "mm");
-    private static readonly Limits WristMm = Limits.Between(50, 400, "mm");
+    private static readonly Limits WristMm = Limits.Between(Core.Pieces.Wearer.LeastWristMm, Core.Pieces.Wearer.MostWristMm, "mm");
     private static readonly Limits EaseMm = Limits.Between(-20, 100, "mm");
     private static readonly Limits ReachMm = Limits.Between(0, 100, "mm");
     private static readonly Limits EndMm = Limits.Above0To(50, "mm");

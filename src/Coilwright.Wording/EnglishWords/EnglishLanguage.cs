@@ -16,5 +16,6 @@ internal static class EnglishLanguage
         Cautions = EnglishCautions.Make(),
         Report = EnglishReport.Make(),
         Help = EnglishHelp.Make(),
+        Bench = EnglishBench.Make(),
     };
 }

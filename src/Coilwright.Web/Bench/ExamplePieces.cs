@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Pieces;
+using Coilwright.Storage;
+using Coilwright.Storage.Shelf;
+using Coilwright.Web.Hosting;
+
+namespace Coilwright.Web.Bench;
+
+/// <summary>The pieces that come with the program: something to look at before there is anything of one's own.</summary>
+public sealed class ExamplePieces(BenchOptions options, ReckoningData data, IPieceShelf shelf) : IDisposable
+{
+    private readonly SemaphoreSlim _one = new(1, 1);
+
+    /// <summary>The example files, by name.</summary>
+    public ImmutableArray<string> Files { get; } =
+        [.. Directory.GetFiles(Path.Combine(options.ProgramFolder, "examples"), "*.piece.json").Order(StringComparer.Ordinal)];
+
+    /// <summary>The piece to open first: the last changed one, or on an empty shelf the examples are put there before.</summary>
+    public async Task<Guid> FirstPieceAsync(CancellationToken cancel = default)
+    {
+        await _one.WaitAsync(cancel);
+        try
+        {
+            var lines = await shelf.ListAsync(cancel);
+            if (lines.IsEmpty)
+            {
+                foreach (var file in Files)
+                    if (PieceFile.ReadFrom(file, data).Piece is { } piece)
+                        await shelf.AddAsync(piece, cancel);
+                lines = await shelf.ListAsync(cancel);
+            }
+            return lines[0].Id;
+        }
+        finally
+        {
+            _one.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _one.Dispose();
+}

@@ -1,0 +1,78 @@
+using System.Net;
+using System.Net.Sockets;
+using Coilwright.Web.Bench;
+using Coilwright.Web.Components;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.ResponseCompression;
+
+namespace Coilwright.Web.Hosting;
+
+/// <summary>Puts the bench together: a web server that only this machine can reach.</summary>
+/// <remarks>Listens on 127.0.0.1 whatever the environment says, answers only to the names of this machine, and sends nothing anywhere.</remarks>
+public static class BenchHost
+{
+    /// <summary>Makes the server; it is not started yet.</summary>
+    public static WebApplication Build(BenchOptions options)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(BenchHost).Assembly.GetName().Name,
+            ContentRootPath = options.ProgramFolder,
+        });
+        // Built but not published, the style sheets and scripts still lie in the sources: also outside development.
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Listen(IPAddress.Loopback, options.Port ?? FreePort(BenchOptions.UsualPort));
+        });
+        builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+        // What keeps it from starting is told once, in words, where it is started.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
+        // Kestrel warns when it listens elsewhere than the environment says; it is meant to.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Server.Kestrel", LogLevel.Error);
+        builder.Services.Configure<HostFilteringOptions>(o =>
+        {
+            o.AllowedHosts = ["localhost", "127.0.0.1"];
+            o.AllowEmptyHosts = false;
+            o.IncludeFailureMessage = false;
+        });
+        builder.Services.AddAntiforgery(o =>
+        {
+            o.Cookie.Name = "coilwright-forms";
+            o.Cookie.SameSite = SameSiteMode.Strict;
+        });
+        // Keys for the pages that are open: a page that outlives the program is loaded anew, so nothing needs to lie on the disk.
+        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        builder.Services.AddResponseCompression(o => o.Providers.Add<GzipCompressionProvider>());
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        builder.Services.AddBench(options);
+
+        var app = builder.Build();
+        app.UseMiddleware<SecurityHeaders>();
+        app.UseMiddleware<SameSiteOnly>();
+        app.UseResponseCompression();
+        app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+
+    /// <summary>The port itself when nobody listens on it, else 0: any free one.</summary>
+    private static int FreePort(int port)
+    {
+        try
+        {
+            using var probe = new TcpListener(IPAddress.Loopback, port);
+            probe.ExclusiveAddressUse = true;
+            probe.Start();
+            return port;
+        }
+        catch (SocketException)
+        {
+            return 0;
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+
+namespace Coilwright.Web.Hosting;
+
+/// <summary>How the bench is started.</summary>
+public sealed record BenchOptions
+{
+    /// <summary>The port asked for first. Not a registered one; chosen by us.</summary>
+    public const int UsualPort = 5317;
+
+    /// <summary>The port that she asked for; 0 takes any free one; null tries <see cref="UsualPort"/> and takes any free one when it is taken.</summary>
+    public int? Port { get; init; }
+
+    /// <summary>Folder of the program's data and examples.</summary>
+    public string ProgramFolder { get; init; } = AppContext.BaseDirectory;
+
+    /// <summary>Reads the command line: <c>--port N</c>.</summary>
+    /// <param name="args">The arguments.</param>
+    /// <param name="options">What was asked for.</param>
+    /// <param name="slip">The argument that was not understood.</param>
+    public static bool TryRead(IReadOnlyList<string> args, [NotNullWhen(true)] out BenchOptions? options, [NotNullWhen(false)] out string? slip)
+    {
+        options = new BenchOptions();
+        slip = null;
+        for (var i = 0; i < args.Count; i++)
+        {
+            if (args[i] == "--port" && i + 1 < args.Count
+                && int.TryParse(args[i + 1], NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port <= ushort.MaxValue)
+            {
+                options = options with { Port = port };
+                i++;
+                continue;
+            }
+            slip = args[i];
+            options = null;
+            return false;
+        }
+        return true;
+    }
+}

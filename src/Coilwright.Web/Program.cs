@@ -1,0 +1,29 @@
+using System.Globalization;
+using Coilwright.Web.Hosting;
+using Coilwright.Wording;
+
+// A decimal point in every locale: a comma locale must never change a number that she types or reads.
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
+CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
+
+var words = Languages.English.Bench.Start;
+if (!BenchOptions.TryRead(args, out var options, out var slip))
+{
+    Console.Error.WriteLine(Languages.English.Fill(words.BadOption, ("option", slip)));
+    return 2;
+}
+
+var app = BenchHost.Build(options);
+try
+{
+    await app.StartAsync();
+}
+catch (IOException) when (options.Port is { } port)
+{
+    Console.Error.WriteLine(Languages.English.Fill(words.PortTaken, ("port", port)));
+    return 2;
+}
+foreach (var address in app.Urls) Console.WriteLine(Languages.English.Fill(words.OpenAt, ("address", address)));
+Console.WriteLine(words.ToStop);
+await app.WaitForShutdownAsync();
+return 0;

@@ -1,0 +1,61 @@
+// What the browser must do by itself: everything else is drawn by the program. No library, no network.
+(() => {
+  'use strict';
+
+  window.coilwright = {
+    // The page is no longer only a picture of itself: it answers.
+    live() { document.documentElement.dataset.live = ''; },
+
+    // Settings are shown at once and kept in a cookie, so that the next page is drawn with them.
+    keepLook(cookie, text, light, textSize, language) {
+      const year = 365 * 24 * 3600;
+      document.cookie = `${cookie}=${text}; path=/; max-age=${year}; SameSite=Strict`;
+      const page = document.documentElement;
+      page.dataset.light = light;
+      page.dataset.text = textSize;
+      page.lang = language;
+    },
+  };
+
+  // A tap on a bead. The bead is named by data-index on the tapped mark or on what it stands in.
+  Blazor.registerCustomEventType('beadtap', {
+    browserEventName: 'click',
+    createEventArgs: e => {
+      const bead = e.target instanceof Element ? e.target.closest('[data-index]') : null;
+      return { bead: bead ? Number(bead.getAttribute('data-index')) : -1, adds: e.ctrlKey || e.metaKey, extends: e.shiftKey };
+    },
+  });
+
+  // Keys on the rows. Those that the bench takes must not scroll the page as well.
+  const taken = new Set(['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Home', 'End', 'Escape', ' ', 'Enter', 'Delete', 'Backspace']);
+  Blazor.registerCustomEventType('rowkey', {
+    browserEventName: 'keydown',
+    createEventArgs: e => {
+      const all = (e.ctrlKey || e.metaKey) && e.key.toLowerCase() === 'a';
+      if (!e.altKey && (all || taken.has(e.key))) e.preventDefault();
+      return { key: all ? 'All' : e.key, adds: e.ctrlKey || e.metaKey, extends: e.shiftKey };
+    },
+  });
+
+  // The page lost the program. The framework tells by this event; a page that it cannot take up again is loaded anew, with what was kept.
+  const lost = document.getElementById('components-reconnect-modal');
+  const look = async () => {
+    document.removeEventListener('visibilitychange', lookWhenSeen);
+    try {
+      if (!await Blazor.reconnect() && !await Blazor.resumeCircuit()) location.reload();
+      else lost.close();
+    } catch {
+      document.addEventListener('visibilitychange', lookWhenSeen);
+    }
+  };
+  const lookWhenSeen = () => { if (document.visibilityState === 'visible') look(); };
+  lost.addEventListener('components-reconnect-state-changed', e => {
+    switch (e.detail.state) {
+      case 'show': lost.showModal(); break;
+      case 'hide': lost.close(); break;
+      case 'failed': document.addEventListener('visibilitychange', lookWhenSeen); break;
+      case 'rejected': location.reload(); break;
+    }
+  });
+  lost.querySelector('[data-lost="again"]').addEventListener('click', look);
+})();

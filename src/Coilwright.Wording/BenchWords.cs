@@ -1,0 +1,274 @@
+using System.Collections.Frozen;
+using Coilwright.Core.Alignment;
+
+namespace Coilwright.Wording;
+
+/// <summary>Words of the bench in the browser. Names in braces are filled in; see <see cref="Template"/>.</summary>
+public sealed record BenchWords
+{
+    /// <summary>What the program says where it was started.</summary>
+    public required StartWords Start { get; init; }
+
+    /// <summary>Head and foot of every page, and its settings.</summary>
+    public required FrameWords Frame { get; init; }
+
+    /// <summary>The turn rows and what is selected on them.</summary>
+    public required RowsWords Rows { get; init; }
+
+    /// <summary>The wrist that the piece is looked at on.</summary>
+    public required WristWords Wrist { get; init; }
+
+    /// <summary>The readings beside the rows.</summary>
+    public required ReadingsWords Readings { get; init; }
+}
+
+/// <summary>What the program says where it was started.</summary>
+public sealed record StartWords
+{
+    /// <summary>Where the bench can be opened: {address}.</summary>
+    public required string OpenAt { get; init; }
+
+    /// <summary>How it is ended.</summary>
+    public required string ToStop { get; init; }
+
+    /// <summary>The port she asked for is in use: {port}.</summary>
+    public required string PortTaken { get; init; }
+
+    /// <summary>An option was not understood: {option}.</summary>
+    public required string BadOption { get; init; }
+}
+
+/// <summary>Head and foot of every page, and its settings.</summary>
+public sealed record FrameWords
+{
+    /// <summary>Leads past the head to what the page is about.</summary>
+    public required string SkipToContent { get; init; }
+
+    /// <summary>The list of pages, as read aloud.</summary>
+    public required string Pages { get; init; }
+
+    /// <summary>The page of one piece.</summary>
+    public required string Bench { get; init; }
+
+    /// <summary>The page of all pieces.</summary>
+    public required string Pieces { get; init; }
+
+    /// <summary>Opens the settings.</summary>
+    public required string Settings { get; init; }
+
+    /// <summary>Closes what was opened.</summary>
+    public required string Close { get; init; }
+
+    /// <summary>Which units lengths are shown in.</summary>
+    public required string Units { get; init; }
+
+    /// <summary>Millimetres and inches.</summary>
+    public required string UnitsBoth { get; init; }
+
+    /// <summary>Millimetres alone.</summary>
+    public required string UnitsMm { get; init; }
+
+    /// <summary>Inches alone.</summary>
+    public required string UnitsInches { get; init; }
+
+    /// <summary>Light or dark.</summary>
+    public required string Light { get; init; }
+
+    /// <summary>As the machine has it.</summary>
+    public required string LightAsMachine { get; init; }
+
+    /// <summary>Dark ink on light paper.</summary>
+    public required string LightDay { get; init; }
+
+    /// <summary>Light ink on a dark ground.</summary>
+    public required string LightEvening { get; init; }
+
+    /// <summary>How large letters are.</summary>
+    public required string TextSize { get; init; }
+
+    /// <summary>As designed.</summary>
+    public required string TextUsual { get; init; }
+
+    /// <summary>Larger.</summary>
+    public required string TextLarger { get; init; }
+
+    /// <summary>Largest.</summary>
+    public required string TextLargest { get; init; }
+
+    /// <summary>Language of the words.</summary>
+    public required string Language { get; init; }
+
+    /// <summary>There is no such page or piece: heading.</summary>
+    public required string NotFound { get; init; }
+
+    /// <summary>What to do then.</summary>
+    public required string NotFoundWhatToDo { get; init; }
+
+    /// <summary>Something of ours broke: heading.</summary>
+    public required string Broken { get; init; }
+
+    /// <summary>What to do then.</summary>
+    public required string BrokenWhatToDo { get; init; }
+
+    /// <summary>Loads the page anew.</summary>
+    public required string Reload { get; init; }
+
+    /// <summary>The page has lost the program and looks for it.</summary>
+    public required string Reconnecting { get; init; }
+
+    /// <summary>The program does not answer.</summary>
+    public required string NoAnswer { get; init; }
+
+    /// <summary>What to do then.</summary>
+    public required string NoAnswerWhatToDo { get; init; }
+
+    /// <summary>Tries again.</summary>
+    public required string TryAgain { get; init; }
+
+    /// <summary>Nothing leaves the machine: foot of every page.</summary>
+    public required string StaysHere { get; init; }
+}
+
+/// <summary>The turn rows and what is selected on them.</summary>
+public sealed record RowsWords
+{
+    /// <summary>Heading.</summary>
+    public required string Heading { get; init; }
+
+    /// <summary>The beads as a list to move through, as read aloud.</summary>
+    public required string BeadList { get; init; }
+
+    /// <summary>One bead as read aloud: {number}, {name}, {letter}, {turn}, {angleDeg}.</summary>
+    public required string Bead { get; init; }
+
+    /// <summary>How to move among the beads.</summary>
+    public required string Keys { get; init; }
+
+    /// <summary>Nothing is selected.</summary>
+    public required string NoneSelected { get; init; }
+
+    /// <summary>One bead is selected: {number}, {name}, {letter}, {turn}, {angleDeg}.</summary>
+    public required string OneSelected { get; init; }
+
+    /// <summary>Several are: {beads}, {mm}: the wire that they take.</summary>
+    public required string SomeSelected { get; init; }
+
+    /// <summary>Goes to the bead before.</summary>
+    public required string Before { get; init; }
+
+    /// <summary>Goes to the bead after.</summary>
+    public required string After { get; init; }
+
+    /// <summary>Whether each tap adds to what is selected.</summary>
+    public required string Several { get; init; }
+
+    /// <summary>Selects nothing.</summary>
+    public required string Clear { get; init; }
+
+    /// <summary>Draws the rows larger.</summary>
+    public required string Larger { get; init; }
+
+    /// <summary>Draws the rows smaller.</summary>
+    public required string Smaller { get; init; }
+
+    /// <summary>Draws the rows as wide as the page.</summary>
+    public required string WholeWidth { get; init; }
+}
+
+/// <summary>The wrist that the piece is looked at on.</summary>
+public sealed record WristWords
+{
+    /// <summary>Heading.</summary>
+    public required string Heading { get; init; }
+
+    /// <summary>The slider.</summary>
+    public required string Slider { get; init; }
+
+    /// <summary>The size that can be typed.</summary>
+    public required string Typed { get; init; }
+
+    /// <summary>What can be typed there.</summary>
+    public required string TypedHint { get; init; }
+
+    /// <summary>What was typed is no length: {min}, {max} as lengths.</summary>
+    public required string TypedWrong { get; init; }
+
+    /// <summary>One millimetre smaller.</summary>
+    public required string Smaller { get; init; }
+
+    /// <summary>One millimetre larger.</summary>
+    public required string Larger { get; init; }
+
+    /// <summary>Back to the wrist the piece is made for: {mm}.</summary>
+    public required string Back { get; init; }
+
+    /// <summary>The piece is looked at on another wrist than its own: {mm}.</summary>
+    public required string Elsewhere { get; init; }
+}
+
+/// <summary>The readings beside the rows.</summary>
+public sealed record ReadingsWords
+{
+    /// <summary>Heading, as read aloud.</summary>
+    public required string Heading { get; init; }
+
+    /// <summary>How many beads.</summary>
+    public required string Beads { get; init; }
+
+    /// <summary>Wire under the beads.</summary>
+    public required string Length { get; init; }
+
+    /// <summary>Turns when worn.</summary>
+    public required string Turns { get; init; }
+
+    /// <summary>Whether it fits: the name of the figure.</summary>
+    public required string Fit { get; init; }
+
+    /// <summary>It fits.</summary>
+    public required string FitYes { get; init; }
+
+    /// <summary>It does not.</summary>
+    public required string FitNo { get; init; }
+
+    /// <summary>Where the focal lies: the name of the figure.</summary>
+    public required string Focal { get; init; }
+
+    /// <summary>Where: {angleDeg}.</summary>
+    public required string FocalAt { get; init; }
+
+    /// <summary>How it lines up: the name of the figure.</summary>
+    public required string LiningUp { get; init; }
+
+    /// <summary>How it lines up, in a word or two.</summary>
+    public required FrozenDictionary<LiningUpWord, string> LiningUpWords { get; init; }
+
+    /// <summary>What it weighs: the name of the figure.</summary>
+    public required string Weight { get; init; }
+
+    /// <summary>Its weight: {grams}.</summary>
+    public required string Grams { get; init; }
+
+    /// <summary>Wire to cut: the name of the figure.</summary>
+    public required string Cut { get; init; }
+
+    /// <summary>A figure that is not known.</summary>
+    public required string NotKnown { get; init; }
+
+    /// <summary>Selects the beads that a notice means.</summary>
+    public required string ShowMe { get; init; }
+
+    /// <summary>The beads of the piece: heading.</summary>
+    public required string BeadsOfThePiece { get; init; }
+
+    /// <summary>Selects every bead of a kind: {name}.</summary>
+    public required string ShowKind { get; init; }
+
+    /// <summary>How many of a kind go in the piece: {count}.</summary>
+    public required string Use { get; init; }
+
+    /// <summary>A bead's sizes: {alongMm} along the hole, {acrossMm} across.</summary>
+    public required string Sizes { get; init; }
+
+    /// <summary>The cautions: heading.</summary>
+    public required string Cautions { get; init; }
+}

@@ -1,0 +1,38 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>Every page, in both lights, on a phone and on a desk: no barrier that a machine can find (axe-core, all its rules for WCAG 2.2 A and AA
+/// and its best practices), and nothing that sticks out of the page sideways.</summary>
+[Collection(InBrowser.Name)]
+public sealed class AccessibilityTests(BenchInBrowser bench)
+{
+    private static readonly string[] Pages = ["/", "/pieces", "/no-such-page"];
+
+    public static TheoryData<string, Light, bool> Views()
+    {
+        var views = new TheoryData<string, Light, bool>();
+        foreach (var page in Pages)
+            foreach (var light in (Light[])[Light.Day, Light.Evening])
+                foreach (var phone in (bool[])[true, false])
+                    views.Add(page, light, phone);
+        return views;
+    }
+
+    [Theory, MemberData(nameof(Views))]
+    public async Task A_page_has_no_barriers_and_no_sideways_scrolling(string path, Light light, bool phone)
+    {
+        await using var visit = await bench.VisitAsync(phone ? Screen.Phone : Screen.Desktop, light);
+        // The answer for a missing page is an error to the browser, which says so on its console; that is meant.
+        var missing = path == "/no-such-page";
+        if (missing) visit.Expect("404");
+        await visit.OpenAsync(path);
+        foreach (var details in await visit.Page.Locator("details").AllAsync()) await details.EvaluateAsync("d => d.open = true");
+        var found = await visit.Page.RunAxe(new AxeRunOptions { Rules = new Dictionary<string, RuleOptions> { ["target-size"] = new() { Enabled = true } } });
+        Assert.True(found.Passes.Length > 20, "axe looked at next to nothing.");
+        Assert.Empty(found.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
+        var width = await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth");
+        Assert.InRange(width, 1, (phone ? Screen.Phone : Screen.Desktop).Width);
+    }
+}

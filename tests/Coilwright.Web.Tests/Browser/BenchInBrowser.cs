@@ -1,0 +1,104 @@
+using System.Collections.Concurrent;
+using Coilwright.Web.Tests.Hosting;
+using Microsoft.Playwright;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>A running bench and the machine's chromium. One for all browser tests: starting a browser is dear.</summary>
+public sealed class BenchInBrowser : IAsyncLifetime
+{
+    private readonly RunningBench _bench = new();
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public Uri Address => _bench.Address;
+
+    public async ValueTask InitializeAsync()
+    {
+        await _bench.InitializeAsync();
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Environment.GetEnvironmentVariable("COILWRIGHT_CHROMIUM") ?? "/usr/bin/chromium",
+            Args = ["--no-sandbox", "--disable-background-networking"],
+        });
+    }
+
+    /// <summary>A visitor who was never here before.</summary>
+    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day)
+    {
+        var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        {
+            BaseURL = Address.ToString(),
+            ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
+            HasTouch = screen.Touch,
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light }.Text, Url = Address.ToString() }]);
+        return new Visit(context, await context.NewPageAsync(), Address);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null) await _browser.DisposeAsync();
+        _playwright?.Dispose();
+        await _bench.DisposeAsync();
+    }
+}
+
+/// <summary>A screen to look at the bench on.</summary>
+public sealed record Screen(int Width, int Height, bool Touch)
+{
+    public static Screen Phone { get; } = new(360, 740, true);
+
+    public static Screen Tablet { get; } = new(820, 1180, true);
+
+    public static Screen Desktop { get; } = new(1440, 900, false);
+}
+
+/// <summary>One visit. At its end nothing may have been asked of another machine, and the browser may not have complained.</summary>
+public sealed class Visit : IAsyncDisposable
+{
+    private readonly IBrowserContext _context;
+    private readonly ConcurrentQueue<string> _complaints = new();
+    private readonly List<string> _expected = [];
+
+    internal Visit(IBrowserContext context, IPage page, Uri address)
+    {
+        (_context, Page) = (context, page);
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning") _complaints.Enqueue(message.Text);
+        };
+        page.PageError += (_, error) => _complaints.Enqueue(error);
+        page.Request += (_, request) =>
+        {
+            if (new Uri(request.Url) is { Scheme: "http" or "https" or "ws" or "wss" } to && to.Authority != address.Authority)
+                _complaints.Enqueue("asked elsewhere: " + request.Url);
+        };
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>Opens a page and waits until it answers to her hand, not only to her eye.</summary>
+    public async Task OpenAsync(string path = "/")
+    {
+        await Page.GotoAsync(path);
+        await Page.Locator("html[data-live]").WaitForAsync();
+    }
+
+    /// <summary>The browser will complain of something with these words, and is meant to.</summary>
+    public void Expect(string words) => _expected.Add(words);
+
+    public async ValueTask DisposeAsync()
+    {
+        await _context.DisposeAsync();
+        Assert.DoesNotContain(_complaints, c => !_expected.Exists(e => c.Contains(e, StringComparison.Ordinal)));
+    }
+}
+
+[CollectionDefinition(Name)]
+public sealed class InBrowser : ICollectionFixture<BenchInBrowser>
+{
+    public const string Name = "in the browser";
+}

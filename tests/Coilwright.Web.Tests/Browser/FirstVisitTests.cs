@@ -1,0 +1,66 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+[Collection(InBrowser.Name)]
+public sealed class FirstVisitTests(BenchInBrowser bench)
+{
+    [Fact]
+    public async Task The_first_visit_shows_an_example_with_its_readings()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync();
+        await Expect(visit.Page.Locator("h1")).ToHaveTextAsync("Tidewrack");
+        await Expect(visit.Page.Locator(".tape")).ToContainTextAsync("106");
+        await Expect(visit.Page.Locator("[data-reading=fit]")).ToContainTextAsync("Yes, it fits.");
+        await Expect(visit.Page.Locator(".kinds li")).ToHaveCountAsync(7);
+    }
+
+    [Fact]
+    public async Task The_first_visit_transfers_less_than_400_kB()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        var devTools = await visit.Page.Context.NewCDPSessionAsync(visit.Page);
+        await devTools.SendAsync("Network.enable");
+        var bytes = 0.0;
+        devTools.Event("Network.loadingFinished").OnEvent += (_, e) => bytes += e!.Value.GetProperty("encodedDataLength").GetDouble();
+        devTools.Event("Network.webSocketFrameReceived").OnEvent += (_, e) =>
+            bytes += e!.Value.GetProperty("response").GetProperty("payloadData").GetString()!.Length;
+        await visit.OpenAsync();
+        await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        Assert.InRange(bytes, 10_000, 400_000);
+    }
+
+    [Fact]
+    public async Task Another_wrist_changes_the_readings_and_can_be_taken_back()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync();
+        var turns = visit.Page.Locator(".tape dd").Nth(2);
+        var before = await turns.TextContentAsync();
+        await visit.Page.GetByLabel("Wrist", new PageGetByLabelOptions { Exact = true }).FocusAsync();
+        for (var i = 0; i < 20; i++) await visit.Page.Keyboard.PressAsync("ArrowRight");
+        await Expect(turns).Not.ToHaveTextAsync(before!);
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Back to" }).ClickAsync();
+        await Expect(turns).ToHaveTextAsync(before!);
+        await visit.Page.GetByLabel("Wrist, typed").FillAsync("7 1/2 in");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Expect(turns).Not.ToHaveTextAsync(before!);
+        await Expect(visit.Page.GetByLabel("Wrist", new PageGetByLabelOptions { Exact = true })).ToHaveAttributeAsync("aria-valuetext", "191 mm (7 1/2 in)");
+    }
+
+    [Fact]
+    public async Task Settings_are_kept_for_the_next_visit()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Settings" }).ClickAsync();
+        await visit.Page.GetByLabel("evening").CheckAsync();
+        await visit.Page.GetByLabel("largest").CheckAsync();
+        await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-light", "evening");
+        await visit.OpenAsync("/pieces");
+        await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-light", "evening");
+        await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-text", "largest");
+    }
+}

@@ -1,0 +1,24 @@
+using Coilwright.Web.Hosting;
+using Microsoft.AspNetCore.Builder;
+
+namespace Coilwright.Web.Tests.Hosting;
+
+/// <summary>A bench of its own on a free port, for as long as a test class runs.</summary>
+public sealed class RunningBench : IAsyncLifetime
+{
+    private WebApplication? _app;
+
+    public Uri Address { get; private set; } = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        _app = BenchHost.Build(new BenchOptions { Port = 0 });
+        await _app.StartAsync();
+        Address = new Uri(Assert.Single(_app.Urls));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_app is not null) await _app.DisposeAsync();
+    }
+}

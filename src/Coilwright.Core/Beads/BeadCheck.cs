@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Coilwright.Core.Beads.Shapes;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Geometry;
 
 namespace Coilwright.Core.Beads;
 
@@ -11,6 +12,7 @@ internal sealed partial class BeadCheck(BeadDescription d)
 {
     private readonly List<Fault> _faults = [];
 
+    // \z, not $, which would let a line break pass at the end.
     [GeneratedRegex(@"^[a-z][a-z0-9-]*\z")]
     internal static partial Regex IdForm();
 
@@ -37,11 +39,12 @@ internal sealed partial class BeadCheck(BeadDescription d)
         }
         if (d.Price is < 0) _faults.Add(Fault.Of(FaultCodes.ValueAtLeast, "price", d.Price.Value.ToString(CultureInfo.InvariantCulture), ("min", "0"), ("unit", "")));
         if (d.Pack is { Beads: < 1 }) _faults.Add(Fault.Of(FaultCodes.ValueAtLeast, "pack.beads", d.Pack.Beads.ToString(CultureInfo.InvariantCulture), ("min", "1"), ("unit", "")));
-        if (shape is null || !lengthSound || !measuresSound) return [.. _faults];
+        if (shape is null) return [.. _faults];
 
         CheckFieldsOf(shape);
         (widthMm, thicknessMm) = AcrossOf(shape, lengthMm);
-        if (_faults.Count == 0) CheckAgainstEachOther(ref lengthMm, widthMm, thicknessMm);
+        // Measures that are missing or unsound cannot be set against each other; everything else wrong is said beside them.
+        if (lengthSound && measuresSound && widthMm > 0 && thicknessMm > 0) CheckAgainstEachOther(ref lengthMm, widthMm, thicknessMm);
         return [.. _faults];
     }
 
@@ -147,8 +150,11 @@ internal sealed partial class BeadCheck(BeadDescription d)
             if (lengthMm >= 2 * radius)
                 _faults.Add(Fault.Of(FaultCodes.ValueAtMost, "lengthMm", Text(lengthMm), ("max", Text(2 * radius)), ("unit", "mm")));
             else
-                lengthMm = 2 * radius * Math.Asin(lengthMm / (2 * radius));
+                lengthMm = Arc.LengthMm(lengthMm, radius);
         }
+        else if (d.CurveRadiusMm is { } curved)
+            // More than half a circle does not go over any coil, and its ends would no longer face its neighbours.
+            AtMost("lengthMm", lengthMm, Math.PI * curved);
         if (d.Seat is { } seat)
         {
             AtMost("seat.lengthMm", seat.LengthMm, lengthMm);

@@ -17,28 +17,65 @@ public abstract class ConvexSection
     public abstract (double X, double Y) SupportPoint(double psi);
 
     /// <summary>Lean of the touching line that passes the coil's centre at the signed distance q, radians.</summary>
-    /// <param name="qMm">Distance of the line from the coil's centre along its normal, mm.</param>
-    /// <param name="radiusMm">Radius of the wire's centre line, mm; more than the figure's half thickness.</param>
+    /// <param name="qMm">Distance of the line from the coil's centre along its normal, mm. Below <c>-(R + LowestMm)</c> no line touches; the answer
+    /// is then that of the line along the figure's underside, a quarter turn.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm; more than the figure's reach towards the coil's centre.</param>
     public virtual double LeanRad(double qMm, double radiusMm)
     {
-        // Newton on F(psi) = h(psi) + R sin(psi) - q. F' is the touching point's place along the line and is near R, so it converges at once;
-        // at a corner of the figure the step is exact from the corner's side.
-        var psi = -Math.Asin(Math.Clamp((SupportPoint(0).X - qMm) / radiusMm, -0.99, 0.99));
-        for (var i = 0; i < 60; i++)
+        // F(psi) = h(psi) + R sin(psi) - q rises from psi = -pi/2 until the touching point is the one furthest from the coil's centre. Newton, which
+        // is near exact because F' is near R; kept between an end known to be too low and one known to be too high, because at a corner of
+        // the figure F' jumps, and beyond the furthest point it is negative.
+        double low = -Math.PI / 2, high = Math.PI / 2;
+        var psi = Math.Asin(Math.Clamp((qMm - HalfLengthMm) / radiusMm, -0.99, 0.99));
+        for (var i = 0; i < 100; i++)
         {
-            var (sin, cos) = Math.SinCos(psi);
-            var (x, y) = SupportPoint(psi);
-            var f = x * cos + (y + radiusMm) * sin - qMm;
-            var slope = (y + radiusMm) * cos - x * sin;
+            var (f, slope) = Touching(psi, radiusMm);
+            f -= qMm;
             var step = f / slope;
-            psi -= step;
-            if (Math.Abs(step) < 1e-14) break;
+            if (slope > 0 && Math.Abs(step) < 1e-14) break;
+            if (f > 0 || slope <= 0) high = psi; else low = psi;
+            var next = psi - step;
+            if (!(slope > 0 && next > low && next < high))
+            {
+                next = 0.5 * (low + high);
+                if (high - low < 1e-14) break;
+            }
+            psi = next;
         }
         return -psi;
     }
 
     /// <summary>Half length along the hole, mm.</summary>
     public double HalfLengthMm => SupportPoint(0).X;
+
+    /// <summary>Height of the lowest point over the hole's centre, mm; below the hole it is negative.</summary>
+    public double LowestMm => SupportPoint(-Math.PI / 2).Y;
+
+    /// <summary>Height of the highest point over the hole's centre, mm.</summary>
+    public double HighestMm => SupportPoint(Math.PI / 2).Y;
+
+    /// <summary>Distance of the furthest point from the coil's centre, mm.</summary>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm.</param>
+    public double FurthestMm(double radiusMm)
+    {
+        // Where the touching line stands square on the ray from the coil's centre, F' passes through nought.
+        double low = 0, high = Math.PI / 2;
+        for (var i = 0; i < 60; i++)
+        {
+            var psi = 0.5 * (low + high);
+            if (Touching(psi, radiusMm).Slope > 0) low = psi; else high = psi;
+        }
+        var (x, y) = SupportPoint(low);
+        return Math.Sqrt(x * x + (y + radiusMm) * (y + radiusMm));
+    }
+
+    /// <summary>Distance of the touching line of normal psi from the coil's centre, and the touching point's place along it.</summary>
+    private (double F, double Slope) Touching(double psi, double radiusMm)
+    {
+        var (sin, cos) = Math.SinCos(psi);
+        var (x, y) = SupportPoint(psi);
+        return (x * cos + (y + radiusMm) * sin, (y + radiusMm) * cos - x * sin);
+    }
 }
 
 /// <summary>A figure with straight sides, told by the corners of its right half.</summary>
@@ -72,7 +109,8 @@ public sealed class PolygonSection : ConvexSection
         {
             var up = y + radiusMm;
             var rho = Math.Sqrt(x * x + up * up);
-            lean = Math.Max(lean, Math.Atan2(x, up) - Math.Asin(Math.Clamp(qMm / rho, -1, 1)));
+            // A line further out than this corner clears it however it leans.
+            if (qMm <= rho) lean = Math.Max(lean, Math.Atan2(x, up) - Math.Asin(Math.Max(qMm / rho, -1)));
         }
         return lean;
     }
@@ -150,12 +188,34 @@ public sealed class DomeSection(double halfLengthMm, double heightMm, double bac
     }
 }
 
+/// <summary>A curved tube of its own curve, at most half a circle: two end faces and an outside of one arc. Its inside is taken as closed, since no
+/// neighbour fits in there.</summary>
+/// <param name="lengthMm">Length along the tube's middle, mm.</param>
+/// <param name="curveRadiusMm">Radius of that curve, mm.</param>
+/// <param name="bearingReachMm">From the hole's centre to the tube's inner side, mm.</param>
+/// <param name="outerReachMm">From the hole's centre to its outer side, mm.</param>
+public sealed class CurvedTubeSection(double lengthMm, double curveRadiusMm, double bearingReachMm, double outerReachMm) : ConvexSection
+{
+    /// <inheritdoc/>
+    public override (double X, double Y) SupportPoint(double psi)
+    {
+        var (sin, cos) = Math.SinCos(psi);
+        var turn = lengthMm / (2 * curveRadiusMm);
+        var outside = curveRadiusMm + outerReachMm;
+        if (psi >= Math.PI / 2 - turn) return (outside * cos, outside * sin - curveRadiusMm);
+        // The end face is square to (cos turn, -sin turn): above that normal its outer corner is the furthest, below it the inner one.
+        var at = psi >= -turn ? outside : curveRadiusMm - bearingReachMm;
+        return (at * Math.Sin(turn), at * Math.Cos(turn) - curveRadiusMm);
+    }
+}
+
 /// <summary>How near two neighbours can stand on the curve.</summary>
 public static class NeighbourContact
 {
-    /// <summary>Least angle between the middles of two neighbours on a circle of radius R, radians.</summary>
+    /// <summary>Least angle between the middles of two neighbours on a circle of radius R, radians; 0 or more.</summary>
     /// <remarks>Each bead is tangent to the circle at its middle and takes no play on the wire. A bead of several parts (a seat and the overhang
-    /// over it) is kept apart part by part; the largest angle counts. Source: derived in docs/theory/curve-true-length.md.</remarks>
+    /// over it) is kept apart part by part; the largest angle counts. Where a part reaches as far as the coil's centre it fills the coil and
+    /// the answer is half a turn. Source: derived in docs/theory/curve-true-length.md.</remarks>
     public static double AngleRad(IReadOnlyList<ConvexSection> left, IReadOnlyList<ConvexSection> right, double radiusMm)
     {
         var angle = 0.0;
@@ -167,9 +227,28 @@ public static class NeighbourContact
 
     private static double AngleRad(ConvexSection left, ConvexSection right, double radiusMm)
     {
+        // Between these distances from the coil's centre a line can pass that has each figure wholly on its own side.
+        var least = -(radiusMm + left.LowestMm);
+        var most = radiusMm + right.LowestMm;
+        if (least >= 0 || most <= 0) return Math.PI;
         if (ReferenceEquals(left, right)) return 2 * left.LeanRad(0, radiusMm);
+        if (PassesUnder(left, right, radiusMm) || PassesUnder(right, left, radiusMm)) return 0;
+
+        // The sum has one valley (the lines between two convex figures make one family), nearly always between the two half lengths.
         var reach = left.HalfLengthMm + right.HalfLengthMm;
-        return BrentMinimum.Of(q => left.LeanRad(q, radiusMm) + right.LeanRad(-q, radiusMm),
-            -right.HalfLengthMm - 0.5 * reach, left.HalfLengthMm + 0.5 * reach, 1e-9 * reach).Value;
+        var from = Math.Max(least, -right.HalfLengthMm - 0.5 * reach);
+        var to = Math.Min(most, left.HalfLengthMm + 0.5 * reach);
+        var found = Valley(from, to);
+        var edge = 1e-6 * reach;
+        // Else a small neighbour tucks under an overhang, and the line between them lies nearly along the wire.
+        if ((found.At - from < edge && from > least) || (to - found.At < edge && to < most)) found = Valley(least, most);
+        return found.Value;
+
+        Minimum Valley(double a, double b) =>
+            BrentMinimum.Of(q => left.LeanRad(q, radiusMm) + right.LeanRad(-q, radiusMm), a, b, 1e-9 * reach);
     }
+
+    /// <summary>Whether a neighbour is so low that it would pass under this part and never touch it.</summary>
+    private static bool PassesUnder(ConvexSection low, ConvexSection high, double radiusMm) =>
+        low.HighestMm <= high.LowestMm && low.FurthestMm(radiusMm) <= radiusMm + high.LowestMm;
 }

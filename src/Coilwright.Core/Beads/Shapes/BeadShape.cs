@@ -99,7 +99,7 @@ public abstract class BeadShape
     /// <param name="boreMm">Diameter of the hole to judge by, mm.</param>
     public virtual double? LongestPassingMm(Bead bead, double boreMm, double wireMm, double radiusMm) =>
         bead.Description.WallMm is { } wall && !HollowRunsThrough
-            ? Boring.LongestHollowMm(boreMm, wireMm, radiusMm, wall)
+            ? Boring.LongestHollowMm(boreMm, wireMm, radiusMm, wall, bead.OuterReachMm - wall)
             : Boring.LongestStraightMm(boreMm, wireMm, radiusMm);
 
     /// <summary>Half of the wire that the bead's outline stands over and hides, mm; null for a shape that hides nothing.</summary>
@@ -117,47 +117,4 @@ public abstract class BeadShape
 
     /// <inheritdoc/>
     public override string ToString() => Name;
-}
-
-/// <summary>How straight and curved holes pass a curved wire.</summary>
-public static class Boring
-{
-    /// <summary>Longest straight hole of diameter b that slides over wire of thickness d bent to radius R, mm: 2 sqrt((b-d)(2R-b)); 0 when b is
-    /// not more than d.</summary>
-    /// <remarks>Rigid wire, sharp rims, no pitch. Derived in docs/theory/passing.md.</remarks>
-    public static double LongestStraightMm(double boreMm, double wireMm, double radiusMm) =>
-        boreMm <= wireMm ? 0 : 2 * Math.Sqrt((boreMm - wireMm) * Math.Max(0, 2 * radiusMm - boreMm));
-
-    /// <summary>Longest tube curved to radius Rt, along its arc, that slides over the wire, mm; null when any length does.</summary>
-    /// <remarks>Planar, circular arc, rigid wire. Derived in docs/theory/passing.md.</remarks>
-    public static double? LongestCurvedMm(double boreMm, double wireMm, double radiusMm, double tubeRadiusMm)
-    {
-        if (boreMm <= wireMm) return 0;
-        // A straighter tube touches the wire's outside at its middle and the inside at its ends; a more curved one the other way round.
-        var s = tubeRadiusMm >= radiusMm ? 1 : -1;
-        var inner = tubeRadiusMm - s * boreMm / 2;
-        var wire = radiusMm - s * wireMm / 2;
-        var off = tubeRadiusMm + s * boreMm / 2 - radiusMm - s * wireMm / 2;
-        if (Math.Abs(off) < 1e-12) return null;
-        var y = (inner * inner - wire * wire + off * off) / (2 * off);
-        var cos = y / inner;
-        if (cos <= -1) return null;
-        return cos >= 1 ? null : 2 * tubeRadiusMm * Math.Acos(cos);
-    }
-
-    /// <summary>Longest hollow bead whose two end holes of diameter b in walls of thickness w slide over the wire, mm.</summary>
-    /// <remarks>Between its walls the wire is free; at each wall it crosses at the angle asin(a / 2R), and needs
-    /// b >= d / cos + w tan. Derived in docs/theory/passing.md.</remarks>
-    public static double LongestHollowMm(double boreMm, double wireMm, double radiusMm, double wallMm)
-    {
-        if (boreMm <= wireMm) return 0;
-        // Left side rises with the angle, so halving finds the one that just passes.
-        double low = 0, high = Math.PI / 2 - 1e-9;
-        for (var i = 0; i < 80; i++)
-        {
-            var angle = 0.5 * (low + high);
-            if (wireMm / Math.Cos(angle) + wallMm * Math.Tan(angle) <= boreMm) low = angle; else high = angle;
-        }
-        return 2 * radiusMm * Math.Sin(low);
-    }
 }

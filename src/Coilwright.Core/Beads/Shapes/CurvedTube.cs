@@ -35,10 +35,12 @@ public sealed class CurvedTube : BeadShape
     /// <inheritdoc/>
     public override ImmutableArray<ConvexSection> Sections(Bead bead, double radiusMm)
     {
-        var curve = bead.Description.Matched ? radiusMm : bead.Description.CurveRadiusMm!.Value;
-        var (sin, cos) = Math.SinCos(bead.LengthMm / (2 * curve));
-        (double, double) Corner(double y) => ((curve + y) * sin, (curve + y) * cos - curve);
-        return [new PolygonSection(Corner(-bead.BearingReachMm), Corner(bead.OuterReachMm))];
+        if (!bead.Description.Matched)
+            return [new CurvedTubeSection(bead.LengthMm, bead.Description.CurveRadiusMm!.Value, bead.BearingReachMm, bead.OuterReachMm)];
+        // On its own circle all of the outside is equally far from the coil's centre, so its end faces alone meet the neighbours.
+        var (sin, cos) = Math.SinCos(bead.LengthMm / (2 * radiusMm));
+        (double, double) Corner(double y) => ((radiusMm + y) * sin, (radiusMm + y) * cos - radiusMm);
+        return [new PolygonSection(Corner(-bead.BearingReachMm), Corner(bead.OuterReachMm), (0, bead.OuterReachMm))];
     }
 
     /// <inheritdoc/>

@@ -24,8 +24,9 @@ public sealed class Drop : BeadShape
 
     /// <inheritdoc/>
     public override BeadProfile Profile(Bead bead) => new(Round.Circle, Round.Circle,
-        // Half ball (pi/12) a t^2 and cone (pi/12) a t (w - t/2), set against the ellipsoid's (2/3) factor a w t.
-        Math.PI / 8 * (bead.WidthMm + bead.ThicknessMm / 2) / bead.WidthMm, EndForm.Curved, SurfaceLook.Smooth);
+        // Half ball (pi/12) a t 2e and cone (pi/12) a t (w - e), set against the ellipsoid's (2/3) factor a w t; the half ball is as deep as it is
+        // round, e = t/2, but at most half the drop.
+        Math.PI / 8 * (1 + Math.Min(bead.ThicknessMm, bead.WidthMm) / (2 * bead.WidthMm)), EndForm.Curved, SurfaceLook.Smooth);
 
     /// <inheritdoc/>
     public override ImmutableArray<ConvexSection> Sections(Bead bead, double radiusMm) =>

@@ -24,7 +24,17 @@ public sealed class Focal : BeadShape
     public override ImmutableArray<string> Needs(BeadDescription description) => ["holeOffsetMm"];
 
     /// <inheritdoc/>
-    public override BeadProfile Profile(Bead bead) => new(Round.Circle, Round.Circle, Math.PI / 4, EndForm.Curved, SurfaceLook.Smooth);
+    public override BeadProfile Profile(Bead bead) => new(Round.Circle, Round.Circle, AreaFactor(bead), EndForm.Curved, SurfaceLook.Smooth);
+
+    private static double AreaFactor(Bead bead)
+    {
+        // A dome over a flat back holds what an ellipsoid of its three measures does.
+        if (bead.Description.Seat is not { } seat) return Math.PI / 4;
+        // With a seat the dome is only what stands over it; the seat is taken as wide as it is high, for want of a measure, but no wider than the bead.
+        var high = bead.BearingReachMm + seat.ClearMm;
+        return Math.PI / 4 * (bead.OuterReachMm - seat.ClearMm) / bead.ThicknessMm
+            + seat.LengthMm * high * Math.Min(high, bead.WidthMm) / (2.0 / 3 * bead.LengthMm * bead.WidthMm * bead.ThicknessMm);
+    }
 
     /// <inheritdoc/>
     public override ImmutableArray<ConvexSection> Sections(Bead bead, double radiusMm)

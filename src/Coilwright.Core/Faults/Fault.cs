@@ -199,6 +199,9 @@ public static class FaultCodes
     /// <summary>A data file of the program itself is missing or wrong; {file}, and {detail}: one of
     /// <see cref="FaultDetails"/>, or else the code of what is wrong in it.</summary>
     public const string DataBroken = "data.broken";
+
+    /// <summary>A text to be printed holds characters that the typeface lacks; {characters} lists them, {more} counts those not listed and is empty when all are.</summary>
+    public const string DocumentGlyphsMissing = "document.glyphs-missing";
 }
 
 /// <summary>The words that <see cref="FaultCodes.FieldType"/> uses for JSON types, and the kinds of number asked for.</summary>

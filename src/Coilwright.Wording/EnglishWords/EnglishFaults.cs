@@ -105,6 +105,9 @@ internal static class EnglishFaults
         [FaultCodes.FileTooDeep] = new("Brackets stand too deep inside one another.", "At most {max} deep.", "Is it the right file?"),
         [FaultCodes.DataBroken] = new("The program's own data{?file: file {file}} cannot be used{?detail:: {detail}}.", "Its data must be whole.",
             "Install the program again."),
+        [FaultCodes.DocumentGlyphsMissing] = new("\"{value}\" holds characters that cannot be printed: {characters}{?more: and {more} more}.",
+            "The printed page has the Latin letters of Europe, figures and common signs.",
+            "Write it with those, or print the HTML page, which borrows letters from your own machine."),
 
         [UsageCodes.VerbUnknown] = new("\"{value}\" is not something that coilwright does.", "It does: {known}.", DidYouMean),
         [UsageCodes.OptionUnknown] = new("There is no option {value}.", "The options are: {known}.", DidYouMean),

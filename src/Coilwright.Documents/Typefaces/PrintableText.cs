@@ -12,9 +12,28 @@ public static class PrintableText
     private static readonly Dictionary<int, string> PlainEquals =
         new()
         {
-            [0x2010] = "-", [0x2011] = "-", [0x2012] = "–", [0x2015] = "—", [0x2032] = "'", [0x2033] = "\"", [0x202f] = "\u00a0", [0x2007] = "\u00a0",
-            [0x2153] = "1⁄3", [0x2154] = "2⁄3", [0x215b] = "1⁄8", [0x215c] = "3⁄8", [0x215d] = "5⁄8", [0x215e] = "7⁄8",
-            [0x00ad] = "", [0x200b] = "", [0x200c] = "", [0x200d] = "", [0x2060] = "", [0xfeff] = "", [0xfe0e] = "", [0xfe0f] = "",
+            [0x2010] = "-",
+            [0x2011] = "-",
+            [0x2012] = "–",
+            [0x2015] = "—",
+            [0x2032] = "'",
+            [0x2033] = "\"",
+            [0x202f] = "\u00a0",
+            [0x2007] = "\u00a0",
+            [0x2153] = "1⁄3",
+            [0x2154] = "2⁄3",
+            [0x215b] = "1⁄8",
+            [0x215c] = "3⁄8",
+            [0x215d] = "5⁄8",
+            [0x215e] = "7⁄8",
+            [0x00ad] = "",
+            [0x200b] = "",
+            [0x200c] = "",
+            [0x200d] = "",
+            [0x2060] = "",
+            [0xfeff] = "",
+            [0xfe0e] = "",
+            [0xfe0f] = "",
         };
 
     /// <summary>The text as it is set: accents joined to their letters, line breaks and tabs as spaces, invisible characters left out, and signs that

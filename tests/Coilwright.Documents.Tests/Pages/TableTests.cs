@@ -102,7 +102,8 @@ public class TableTests
     public void A_very_long_word_is_parted_and_leaves_the_other_columns_theirs()
     {
         var page = Pages(new Block.Table([new TableColumn("Key"), new TableColumn("Bead"), new TableColumn("Use", CellAlign.Right)],
-            [["A", new string('m', 400), "1234"]]) { Name = "T" })[0];
+            [["A", new string('m', 400), "1234"]])
+        { Name = "T" })[0];
         var frame = Composer.Frame(new(), false);
         Assert.Contains(Words(page), w => w.Text == "1234");
         Assert.All(Words(page), w => Assert.InRange(End(w), frame.X, frame.Right + Exact));

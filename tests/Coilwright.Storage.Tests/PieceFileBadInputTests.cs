@@ -90,7 +90,7 @@ public class PieceFileBadInputTests
     [InlineData("\"role\": \"spacer\"", "\"role\": ¦\"spaser\"", FaultCodes.WordUnknown, "beads[1].role", "spaser")]
     // the wire and the ends
     [InlineData("\"wireMm\": 0.62", "\"gauge\": ¦\"22\"", FaultCodes.GaugeForm, "stringingMaterial.gauge", "22")]
-    [InlineData("\"wireMm\": 0.62", "\"gauge\": ¦\"2 AWG\"", FaultCodes.ValueAtMost, "stringingMaterial.gauge", "2 AWG")]
+    [InlineData("\"wireMm\": 0.62", "\"gauge\": ¦\"2 AWG\"", FaultCodes.ValueAtMost, "stringingMaterial.gauge", "6.544")]
     [InlineData("\"wireMm\": 0.62", "\"wireMm\": 0.62, \"gauge\": ¦\"22 AWG\"", FaultCodes.FieldOneOf, "stringingMaterial.gauge", "22 AWG")]
     [InlineData("{ \"kind\": \"memoryWire\", \"wireMm\": 0.62,", "¦{ \"kind\": \"memoryWire\",", FaultCodes.FieldOneOf, "stringingMaterial.wireMm", "")]
     [InlineData("\"stainless-302\"", "¦\"stainless-320\"", FaultCodes.SteelUnknown, "stringingMaterial.steel", "stainless-320")]

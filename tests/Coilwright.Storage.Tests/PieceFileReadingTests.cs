@@ -47,7 +47,7 @@ public class PieceFileReadingTests
     public void The_other_ways_of_writing_reach_the_piece_too()
     {
         var piece = TestData.Read(FilesWithEveryField.All[1]).Piece!;
-        // 22 AWG is 0.127 mm x 92^((36 - 22)/39) = 0.64380 mm (ASTM B 258, as quoted in refdata/wire_gauges); half of the last digit.
+        // 22 AWG is 0.127 mm x 92^((36 - 22)/39) = 0.64380 mm (formula of ASTM B 258, not read in the standard itself); half of the last digit.
         Assert.Equal(0.64380, piece.Wire.WireMm, 0.000005);
         Assert.Equal(("22 AWG", CoilDatum.CentreLine, 58, null), (piece.Wire.GaugeName, piece.Wire.Datum, piece.Wire.SizeMm, piece.Wire.Steel));
         Assert.Equal(3 * Math.PI * 58, piece.Wire.CutMm!.Value, 1e-9);

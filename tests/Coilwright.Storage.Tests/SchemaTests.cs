@@ -110,10 +110,9 @@ public class SchemaTests
                     if (!schema.TryGetProperty(bound, out var value)) continue;
                     var at = value.GetDouble();
                     var step = schema.GetProperty("type").GetString() == "integer" ? 1 : 0.01;
-                    // Another field may narrow the range further (a hole is narrower than its bead), which a schema cannot say: such a fault names
-                    // another bound than the schema's.
-                    var ownBound = at.ToString(CultureInfo.InvariantCulture);
-                    Assert.Equal(inside, !RangeFaults(file, path, at).Contains(ownBound));
+                    var told = RangeFaults(file, path, at);
+                    if (NarrowedByAnotherField.Contains(path)) told.RemoveAll(b => b != at.ToString(CultureInfo.InvariantCulture));
+                    Assert.True(inside == (told.Count == 0), $"{path} at {bound}");
                     Assert.True(RangeFaults(file, path, at + sign * step).Count > 0, $"{path} beyond {bound}");
                     Assert.False(PieceSchema.Accepts(With(file, path, at + sign * step)), $"{path} beyond {bound} in the schema");
                 }
@@ -126,6 +125,14 @@ public class SchemaTests
         });
         Assert.Equal(all, seen);
     }
+
+    // Where another field narrows the range further, which a schema cannot say: a flat within its face, a wall within its bead, a row by its count. At
+    // the schema's bound the reader then names a bound of its own.
+    private static readonly string[] NarrowedByAnotherField =
+    [
+        "beads[0].toleranceMm", "beads[0].wallMm", "beads[1].row.totalMm", "beads[3].endFaceMm", "beads[4].lengthMm", "beads[5].seat.lengthMm",
+        "beads[5].seat.clearMm", "measured[0].totalMm", "measured[1].totalMm",
+    ];
 
     [Fact]
     public void The_files_with_every_field_are_sound_and_accepted()

@@ -81,6 +81,15 @@ internal sealed class Fields
         _faults.Add(this[name]!.Value, code, values);
     }
 
+    /// <summary>Notes a fault of what a field stands for rather than of what is written: the thickness of a gauge.</summary>
+    public void FaultOf(string name, string value, Fault fault)
+    {
+        MarkWrong(name);
+        var at = this[name]!.Value;
+        var (line, column) = at.Place;
+        _faults.Add(fault with { Field = at.Path, Value = value, Line = line, Column = column });
+    }
+
     /// <summary>Notes that a field is missing, unless something was said of it.</summary>
     public void Missing(string name, string code = FaultCodes.FieldMissing, params ReadOnlySpan<(string Name, string Value)> values)
     {

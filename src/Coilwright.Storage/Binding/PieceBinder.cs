@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Findings;
@@ -109,7 +110,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             case "gauge":
                 if (fields.Text("gauge") is not { } name) break;
                 if (!WireGauge.TryParse(name, out var mm, out gauge)) fields.Fault("gauge", FaultCodes.GaugeForm);
-                else if (WireMm.Check(mm) is { } fault) fields.Fault("gauge", fault.Code, [.. fault.Values.Select(v => (v.Key, v.Value))]);
+                else if (WireMm.Check(mm) is { } fault) fields.FaultOf("gauge", mm.ToString("0.###", CultureInfo.InvariantCulture), fault);
                 else wireMm = mm;
                 break;
         }
@@ -241,7 +242,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             var group = name.Text;
             if (!firsts.TryAdd(group, name))
             {
-                faults.Add(name, FaultCodes.FieldTwice, ("firstLine", firsts[group].Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+                faults.Add(name, FaultCodes.FieldTwice, ("firstLine", firsts[group].Place.Line.ToString(CultureInfo.InvariantCulture)));
                 continue;
             }
             if (known is not null && !known.Contains(group))

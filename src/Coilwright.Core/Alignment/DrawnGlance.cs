@@ -40,7 +40,8 @@ internal sealed class DrawnGlance
     {
         _order.CopyTo(_scratch.Kinds);
         var (weighted, over) = _scratch.Weigh(wirePerTurnMm);
-        if (over < _leastOverShare * wirePerTurnMm) return (null, null);
+        // The same least lengths as in the report.
+        if (over < Math.Max(_leastOverShare * wirePerTurnMm, Headline.NoLengthMm)) return (null, null);
         var bead = 0;
         for (var b = 0; b < _blockEnds.Length; b++)
         {
@@ -50,6 +51,7 @@ internal sealed class DrawnGlance
         }
         _blocks.Lay(_blockLengths, _blockNames, _scratch.Hidden);
         var (own, groups) = _blocks.OwnAt(wirePerTurnMm);
-        return (groups > 0 ? own / groups : null, _chance == 0 ? null : weighted / over / _chance);
+        var least = _leastOverShare * Math.Min(wirePerTurnMm, _blocks.NamedMm());
+        return (groups >= Math.Max(least, Headline.NoLengthMm) ? own / groups : null, _chance == 0 ? null : weighted / over / _chance);
     }
 }

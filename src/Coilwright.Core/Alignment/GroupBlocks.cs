@@ -31,7 +31,7 @@ internal sealed class GroupBlocks
         void Add(int from, int end, int run)
         {
             var stop = end < lie.Count ? lie.StartsMm[end] : lie.BeadedMm;
-            LiningUpWish? ofGroup = run >= 0 && wishes.Groups.TryGetValue(groups.Runs[run].Name, out var wish) ? wish : null;
+            var ofGroup = run >= 0 ? groups.WishOfRun[run] : null;
             while (along < stop)
             {
                 while (nextCut < cuts.Count && cuts[nextCut] <= along) nextCut++;

@@ -28,6 +28,7 @@ internal sealed class GroupStretches
             NameOfRun[r] = id;
         }
         Names = [.. names];
+        WishOfRun = WishesOf(piece);
     }
 
     /// <summary>Whether the groups are runs of one kind.</summary>
@@ -42,6 +43,9 @@ internal sealed class GroupStretches
     /// <summary>The names.</summary>
     public ImmutableArray<string> Names { get; }
 
+    /// <summary>For each group, the wish written for it or for the nearest group round it; null where there is none.</summary>
+    public LiningUpWish?[] WishOfRun { get; }
+
     private static ImmutableArray<GroupRun> RunsOfKind(Piece piece)
     {
         var runs = ImmutableArray.CreateBuilder<GroupRun>();
@@ -55,5 +59,27 @@ internal sealed class GroupStretches
             i = end;
         }
         return runs.ToImmutable();
+    }
+
+    private LiningUpWish?[] WishesOf(Piece piece)
+    {
+        var wishes = new LiningUpWish?[Runs.Length];
+        var ofName = piece.Wishes.Groups;
+        if (ofName.IsEmpty) return wishes;
+        // Outer groups come before inner ones, so those that are open at a place stand in a stack, innermost on top.
+        var open = new Stack<(int End, LiningUpWish? Wish)>();
+        var next = 0;
+        for (var r = 0; r < Runs.Length; r++)
+        {
+            for (; next < piece.Order.Groups.Length && piece.Order.Groups[next].First <= Runs[r].First; next++)
+            {
+                var group = piece.Order.Groups[next];
+                while (open.Count > 0 && open.Peek().End <= group.First) open.Pop();
+                open.Push((group.End, ofName.TryGetValue(group.Name, out var own) ? own : open.Count > 0 ? open.Peek().Wish : null));
+            }
+            while (open.Count > 0 && open.Peek().End <= Runs[r].First) open.Pop();
+            wishes[r] = ofName.TryGetValue(Runs[r].Name, out var wish) ? wish : open.Count > 0 ? open.Peek().Wish : null;
+        }
+        return wishes;
     }
 }

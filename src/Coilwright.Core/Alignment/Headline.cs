@@ -7,11 +7,15 @@ namespace Coilwright.Core.Alignment;
 /// <summary>The headline: of the length of groups that lies over anything, the share that lies over a group of its own kind; and the pairs.</summary>
 internal sealed class Headline
 {
+    /// <summary>Less than this lies over each other only by rounding: no maker sees a thousandth of a hair.</summary>
+    public const double NoLengthMm = 1e-6;
+
     private readonly GroupStretches _groups;
     private readonly Lie _lie;
     private readonly GroupBlocks _blocks;
     private readonly VisibleRow _row;
     private readonly ReckoningChoices _choices;
+    private readonly double[] _seenMm = new double[3];
     private readonly Sums _exact = new(), _averaged = new();
 
     public Headline(GroupStretches groups, Wishes wishes, Lie lie, List<(double From, double To)> hidden, double averagingMm, ReckoningChoices choices)
@@ -22,6 +26,8 @@ internal sealed class Headline
         _blocks = new GroupBlocks(groups, wishes, lie);
         _row = new VisibleRow(_blocks.Lengths.Length + 8);
         _row.Lay(_blocks.Lengths, _blocks.Tags, hidden);
+        for (var i = 0; i < _row.Count; i++)
+            if (_blocks.RunOf[_row.Tag[i]] >= 0) _seenMm[(int)_blocks.WishOf[_row.Tag[i]]] += _row.To[i] - _row.From[i];
 
         var own = new double[_blocks.Lengths.Length];
         var over = new double[_blocks.Lengths.Length];
@@ -37,42 +43,57 @@ internal sealed class Headline
         Add(_averaged, own, over);
     }
 
-    public double? Exact => _exact.Cover(null, LeastMm);
+    public double? Exact => Cover(_exact, null);
 
-    public double? Averaged => _averaged.Cover(null, LeastMm);
+    public double? Averaged => Cover(_averaged, null);
 
-    /// <summary>Whether what should mix lines up, or what should stand in columns does not.</summary>
-    public bool FailsWish =>
-        _averaged.Cover(LiningUpWish.Mix, LeastMm) >= _choices.LinesUpFrom || _averaged.Cover(LiningUpWish.Columns, LeastMm) < _choices.LinesUpFrom;
+    /// <summary>Averaged cover of the groups under one wish; null when none is, or too little of them lies over anything.</summary>
+    public double? Under(LiningUpWish wish) => Cover(_averaged, wish);
+
+    /// <summary>Whether what should mix lines up. What cannot be judged does not fail.</summary>
+    public bool FailsMix => Under(LiningUpWish.Mix) >= _choices.LinesUpFrom;
+
+    /// <summary>Whether what should stand in columns does not. What cannot be judged does not fail.</summary>
+    public bool FailsColumns => Under(LiningUpWish.Columns) < _choices.LinesUpFrom;
 
     private double LeastMm => _choices.LeastOverShare * _lie.WirePerTurnMm;
 
-    public string WhyNull(Lie lie, bool averaged)
+    public string WhyNull(bool averaged)
     {
         var sums = averaged ? _averaged : _exact;
-        return _groups.Runs.IsEmpty ? "no-groups" : sums.Any == 0 ? "nothing-over" : sums.Any < LeastMm ? "too-little-over" : "no-group-over";
+        return _groups.Runs.IsEmpty ? "no-groups" : sums.Any < NoLengthMm ? "nothing-over"
+            : sums.Any < LeastMm || sums.Over.Sum() >= NoLengthMm ? "too-little-over" : "no-group-over";
     }
 
     /// <summary>Groups over their own kind, nearest to square first.</summary>
     public ImmutableArray<LiningUpPair> Pairs()
     {
-        var shares = new Dictionary<(int A, int B), (double Shared, double From)>();
+        var found = new Dictionary<(int A, int B), (double[] ByWish, double From, double To)>();
         var shift = _lie.WirePerTurnMm;
         _row.EachOverAt(shift, (i, j, shared) =>
         {
             if (!OwnKind(_row.Tag[i], _row.Tag[j])) return;
             var key = (_blocks.RunOf[_row.Tag[i]], _blocks.RunOf[_row.Tag[j]]);
-            shares[key] = shares.TryGetValue(key, out var sum)
-                ? (sum.Shared + shared, sum.From)
-                : (shared, Math.Max(_row.From[i] + shift, _row.From[j]));
+            var to = Math.Min(_row.To[i] + shift, _row.To[j]);
+            found[key] = found.TryGetValue(key, out var so)
+                ? so with { To = to }
+                : so = (new double[3], Math.Max(_row.From[i] + shift, _row.From[j]), to);
+            so.ByWish[(int)_blocks.WishOf[_row.Tag[i]]] += shared;
         });
-        var pairs = new List<LiningUpPair>(shares.Count);
-        foreach (var ((a, b), (shared, from)) in shares)
+        var pairs = new List<LiningUpPair>(found.Count);
+        foreach (var ((a, b), (byWish, from, to)) in found)
         {
+            var shared = byWish.Sum();
+            if (shared < NoLengthMm) continue;
             var (one, other) = (_groups.Runs[a], _groups.Runs[b]);
-            double middleA = Middle(one.First, one.End), middleB = Middle(other.First, other.End);
-            pairs.Add(new LiningUpPair(one.Name, one.First, one.Count, other.First, other.Count, _lie.TurnAt(middleA), _lie.TurnAt(middleB),
-                _lie.AngleDegAt(from + shared / 2), middleB - middleA - shift, shared, from));
+            double middle = (from + to) / 2, middleA = Middle(one.First, one.End), middleB = Middle(other.First, other.End);
+            // A group longer than a turn lies over itself: it has no other to be off square from, and no one turn to be on.
+            var (offSquare, turnB) = a == b ? (0, _lie.TurnAt(middle)) : (middleB - middleA - shift, _lie.TurnAt(middleB));
+            pairs.Add(new LiningUpPair(one.Name, one.First, one.Count, other.First, other.Count, a == b ? turnB - 1 : _lie.TurnAt(middleA), turnB,
+                _lie.AngleDegAt(middle), offSquare, shared, from)
+            {
+                Wish = (LiningUpWish)Array.IndexOf(byWish, byWish.Max()),
+            });
         }
         return [.. pairs.OrderBy(p => Math.Abs(p.OffSquareMm)).ThenBy(p => p.FirstA).ThenBy(p => p.FirstB)];
     }
@@ -96,17 +117,18 @@ internal sealed class Headline
         }
     }
 
+    // Null when too little lies over anything: of the piece, or of the groups asked about (a tenth of a turn, or of them where they are shorter).
+    private double? Cover(Sums sums, LiningUpWish? wish)
+    {
+        double Of(double[] byWish) => wish is { } w ? byWish[(int)w] : byWish.Sum();
+        var over = Of(sums.Over);
+        var least = _choices.LeastOverShare * Math.Min(_lie.WirePerTurnMm, Of(_seenMm));
+        return sums.Any < LeastMm || over < Math.Max(least, NoLengthMm) ? null : Math.Min(1, Of(sums.Own) / over);
+    }
+
     private sealed class Sums
     {
         public readonly double[] Own = new double[3], Over = new double[3];
         public double Any;
-
-        /// <summary>Cover under one wish or, for null, under all; null when too little lies over anything.</summary>
-        public double? Cover(LiningUpWish? wish, double leastMm)
-        {
-            var over = wish is { } w ? Over[(int)w] : Over.Sum();
-            var own = wish is { } v ? Own[(int)v] : Own.Sum();
-            return Any < leastMm || over <= 0 ? null : own / over;
-        }
     }
 }

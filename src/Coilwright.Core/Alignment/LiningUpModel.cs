@@ -44,9 +44,10 @@ public sealed class LiningUpModel
     /// <summary>The headline and the judgement of the wish, for one lie.</summary>
     /// <param name="lie">Where the beads lie.</param>
     /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>
-    /// <param name="averagingMm">Half width of the averaging, mm, above 0.</param>
+    /// <param name="averagingMm">Half width of the averaging, mm, above 0 and below the wire of a turn.</param>
     public LiningUpGlance Glance(Lie lie, double pitchMm, double averagingMm)
     {
+        CheckAveraging(lie, averagingMm);
         var hidden = new List<(double, double)>();
         new FocalHiding(_piece.Beads, lie.RadiusMm).Find(_order, lie.SharesMm.AsSpan(), lie.WirePerTurnMm, pitchMm, hidden);
         var headline = new Headline(_groups, _piece.Wishes, lie, hidden, averagingMm, _choices);
@@ -55,7 +56,7 @@ public sealed class LiningUpModel
         var (weighted, over) = row.OverAveraged(lie.WirePerTurnMm, averagingMm, _likeness.Weighted, _likeness.Kinds);
         var chance = Chance(lie, _likeness.Weighted);
         return new LiningUpGlance(headline.Averaged, headline.Exact, TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance,
-            headline.FailsWish);
+            headline.FailsMix || headline.FailsColumns);
     }
 
     /// <summary>Headline and lining up by bead against chance for many draws of the same order: what the spread asks.</summary>
@@ -68,11 +69,12 @@ public sealed class LiningUpModel
     /// <summary>Every reading of lining up, for one lie.</summary>
     /// <param name="lie">Where the beads lie.</param>
     /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>
-    /// <param name="averagingMm">Half width of the averaging, mm, above 0.</param>
+    /// <param name="averagingMm">Half width of the averaging, mm, above 0 and below the wire of a turn.</param>
     /// <param name="seed">Seed of the shuffles behind the rank.</param>
     /// <param name="cancel">Stops the shuffles.</param>
     public LiningUpReport Measure(Lie lie, double pitchMm, double averagingMm, ulong seed, CancellationToken cancel = default)
     {
+        CheckAveraging(lie, averagingMm);
         var kinds = _likeness.Kinds;
         var shift = lie.WirePerTurnMm;
         var hidden = new List<(double, double)>();
@@ -90,7 +92,7 @@ public sealed class LiningUpModel
 
         var why = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         var tooLittle = TooLittle(over, lie);
-        var share = Unless(tooLittle, over == 0 ? "nothing-over" : "too-little-over", () => weighted / over, "share");
+        var share = Unless(tooLittle, over < Headline.NoLengthMm ? "nothing-over" : "too-little-over", () => weighted / over, "share");
         var relative = Unless(tooLittle, why.GetValueOrDefault("share", ""), () => share!.Value / chance, "relative", chance == 0);
         var relativeAveraged = Unless(TooLittle(overAveraged, lie), "too-little-over", () => weightedAveraged / overAveraged / chance,
             "relativeAveraged", chance == 0);
@@ -98,8 +100,8 @@ public sealed class LiningUpModel
         var strictRelative = Unless(tooLittle, why.GetValueOrDefault("share", ""), () => strict!.Value / chanceSame, "strictRelative", chanceSame == 0);
         var rank = Unless(tooLittle, why.GetValueOrDefault("share", ""),
             () => Rank(lie, hiding, pitchMm, weighted / over, seed, cancel), "rank");
-        if (headline.Averaged is null) why["cover"] = headline.WhyNull(lie, averaged: true);
-        if (headline.Exact is null) why["coverExact"] = headline.WhyNull(lie, averaged: false);
+        if (headline.Averaged is null) why["cover"] = headline.WhyNull(averaged: true);
+        if (headline.Exact is null) why["coverExact"] = headline.WhyNull(averaged: false);
 
         return new LiningUpReport
         {
@@ -125,7 +127,10 @@ public sealed class LiningUpModel
             Pairs = headline.Pairs(),
             Kinds = KindByKind(lie, row, shift),
             WhyNull = why.ToImmutable(),
-            FailsWish = headline.FailsWish,
+            MixCover = headline.Under(LiningUpWish.Mix),
+            ColumnsCover = headline.Under(LiningUpWish.Columns),
+            FailsMix = headline.FailsMix,
+            FailsColumns = headline.FailsColumns,
         };
 
         double? Unless(bool none, string reason, Func<double> value, string name, bool chanceNought = false)
@@ -136,7 +141,15 @@ public sealed class LiningUpModel
         }
     }
 
-    private bool TooLittle(double overMm, Lie lie) => overMm < _choices.LeastOverShare * lie.WirePerTurnMm;
+    // Averaged over a turn or more, a bead would come to lie over itself.
+    private static void CheckAveraging(Lie lie, double averagingMm)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(averagingMm);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(averagingMm, lie.WirePerTurnMm);
+    }
+
+    // Also where the data ask for nothing: then something must lie over something all the same.
+    private bool TooLittle(double overMm, Lie lie) => overMm < Math.Max(_choices.LeastOverShare * lie.WirePerTurnMm, Headline.NoLengthMm);
 
     /// <summary>What chance would give: the mean weight of two different beads of the piece, each counted by its length.</summary>
     private double Chance(Lie lie, double[] weights)

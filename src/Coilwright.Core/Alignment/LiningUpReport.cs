@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Pieces;
 
 namespace Coilwright.Core.Alignment;
 
@@ -67,8 +68,20 @@ public sealed record LiningUpReport
     /// <summary>Each kind over itself.</summary>
     public required ImmutableArray<KindOverKind> Kinds { get; init; }
 
-    /// <summary>Whether it fails the piece's wish: what should mix lines up, or what should stand in columns does not.</summary>
-    public required bool FailsWish { get; init; }
+    /// <summary>Headline of the groups that should mix, averaged; null when none should, or too little of them lies over anything.</summary>
+    public required double? MixCover { get; init; }
+
+    /// <summary>Headline of the groups that should stand in columns, averaged; null when none should, or too little of them lies over anything.</summary>
+    public required double? ColumnsCover { get; init; }
+
+    /// <summary>Whether what should mix lines up. What cannot be judged does not fail.</summary>
+    public required bool FailsMix { get; init; }
+
+    /// <summary>Whether what should stand in columns does not line up. What cannot be judged does not fail.</summary>
+    public required bool FailsColumns { get; init; }
+
+    /// <summary>Whether it fails the piece's wish, either way.</summary>
+    public bool FailsWish => FailsMix || FailsColumns;
 
     /// <summary>Why a reading is null, by its JSON name: <c>nothing-over</c>, <c>too-little-over</c>, <c>no-groups</c>, <c>no-group-over</c>,
     /// <c>chance-nought</c>.</summary>
@@ -84,11 +97,16 @@ public sealed record LiningUpReport
 /// <param name="TurnA">Turn of the earlier one's middle, from 1.</param>
 /// <param name="TurnB">Turn of the later one's middle.</param>
 /// <param name="AngleDeg">Middle of what lies over each other, degrees, 0 the top.</param>
-/// <param name="OffSquareMm">Later middle less earlier middle less T, mm: 0 is square, positive is further the way the beads run.</param>
+/// <param name="OffSquareMm">Later middle less earlier middle less T, mm: 0 is square, positive is further the way the beads run. 0 for a group
+/// that is longer than a turn and lies over itself (both ends of the pair are then the same group).</param>
 /// <param name="OverlapMm">Length that lies over each other, mm.</param>
 /// <param name="OverlapFromMm">Where that starts on the later turn, mm from the starting end.</param>
 public sealed record LiningUpPair(string Name, int FirstA, int CountA, int FirstB, int CountB, int TurnA, int TurnB, double AngleDeg,
-    double OffSquareMm, double OverlapMm, double OverlapFromMm);
+    double OffSquareMm, double OverlapMm, double OverlapFromMm)
+{
+    /// <summary>The wish that holds for the most of what lies over each other.</summary>
+    public LiningUpWish Wish { get; init; }
+}
 
 /// <summary>A kind of bead over its own kind, exactly at T.</summary>
 /// <param name="BeadId">The kind.</param>

@@ -76,6 +76,15 @@ internal sealed class VisibleRow(int capacity)
         return (weighted, over);
     }
 
+    /// <summary>With names for tags and -1 for none: length of the named stretches, mm.</summary>
+    public double NamedMm()
+    {
+        double named = 0;
+        for (var i = 0; i < Count; i++)
+            if (Tag[i] >= 0) named += To[i] - From[i];
+        return named;
+    }
+
     /// <summary>With names for tags and -1 for none: what named stretches share with anything, and with their own name, when the row is moved on.</summary>
     public (double Own, double Named) OwnAt(double shift)
     {

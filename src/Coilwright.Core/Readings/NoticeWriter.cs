@@ -80,7 +80,8 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
         void End(WireEnd end, int index, string which)
         {
             var bead = Piece.Beads[Piece.Order.Kinds[index]];
-            if (end.OutsideMm(Piece.Wire.WireMm) is not { } loop || bead.BoreMm is not { } bore || bore + choices.BoreToleranceMm < loop) return;
+            // A loop as wide as the hole can be holds; the hair beside it is for rounding, so that the size the notice asks for ends it.
+            if (end.OutsideMm(Piece.Wire.WireMm) is not { } loop || bead.BoreMm is not { } bore || bore + choices.BoreToleranceMm <= loop + 1e-9) return;
             Add(NoticeCodes.EndBeadSlidesOff, bore >= loop ? Severity.Stop : Severity.Warn, bead.Id,
                 [("boreMm", bore), ("loopMm", loop), ("neededInsideMm", bore + choices.BoreToleranceMm - 2 * Piece.Wire.WireMm)], [("end", which)], [index]);
         }
@@ -89,12 +90,14 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
     private void Turns()
     {
         var fit = r.Fit;
-        if (fit.TurnsDesigned is { } designed && designed - fit.TurnsWorn >= choices.FewerTurnsFrom)
+        var fewer = fit.TurnsDesigned - fit.TurnsWorn >= choices.FewerTurnsFrom;
+        if (fewer && fit.TurnsDesigned is { } designed)
             Add(NoticeCodes.FewerTurns, Severity.Warn, numbers: [("turnsWorn", fit.TurnsWorn), ("turnsDesigned", designed), ("wristMm", r.WristMm)]);
         if (fit.TurnsWorn < 1 - choices.OverlapToleranceMm / r.Worn.WirePerTurnMm)
             Add(NoticeCodes.UnderOneTurn, Severity.Warn, numbers: [("turnsWorn", fit.TurnsWorn)]);
-        // How the ends meet is only judged where she said how: memory wire may end anywhere.
-        if (Piece.Ends.OverlapMm is { } wanted || WholeTurnsDesigned(out wanted))
+        // How the ends meet is only judged where she said how: memory wire may end anywhere. A whole number of turns says it too, unless so much is
+        // missing that there are fewer turns: then that has been said, and is no gap to close with a bead.
+        if (Piece.Ends.OverlapMm is { } wanted || (WholeTurnsDesigned(out wanted) && !fewer))
         {
             var off = fit.EndsOverlapMm - wanted;
             if (off < -choices.OverlapToleranceMm && fit.EndsOverlapMm < 0)
@@ -127,19 +130,25 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
 
     private void LiningUp()
     {
-        var report = r.LiningUp;
-        var wishesMix = Piece.Wishes.LiningUp == LiningUpWish.Mix || Piece.Wishes.Places.Any(p => p.LiningUp == LiningUpWish.Mix)
-            || Piece.Wishes.Groups.ContainsValue(LiningUpWish.Mix);
-        var wishesColumns = Piece.Wishes.LiningUp == LiningUpWish.Columns || Piece.Wishes.Groups.ContainsValue(LiningUpWish.Columns);
-        if (wishesColumns && report.FailsWish && report.Word != LiningUpWord.LinesUp)
-            Add(NoticeCodes.ColumnsMissed, Severity.Warn, numbers: [("cover", report.Cover ?? 0)]);
-        if (wishesMix ? !report.FailsWish : report.Word != LiningUpWord.LinesUp || wishesColumns) return;
-        foreach (var pair in report.Pairs.Take(NamedPairs))
-            Add(NoticeCodes.LikeOverLike, wishesMix ? Severity.Warn : Severity.Info,
-                numbers: [("cover", report.Cover ?? 0), ("turn", pair.TurnA), ("nextTurn", pair.TurnB), ("offSquareMm", pair.OffSquareMm),
-                    ("overlapMm", pair.OverlapMm), ("angleDeg", pair.AngleDeg)],
-                words: [("group", pair.Name)],
-                positions: [.. Enumerable.Range(pair.FirstA, pair.CountA), .. Enumerable.Range(pair.FirstB, pair.CountB)]);
+        var (report, wishes) = (r.LiningUp, Piece.Wishes);
+        if (report.FailsColumns)
+            Add(NoticeCodes.ColumnsMissed, Severity.Warn, numbers: [("cover", report.ColumnsCover!.Value)]);
+        // Where she wants a mix it is a warning. Where she said nothing at all it is worth knowing, but not that a long run of one kind lies over itself.
+        var saidNothing = wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsEmpty && wishes.Groups.IsEmpty;
+        if (report.FailsMix)
+            Name(report.Pairs.Where(p => p.Wish == LiningUpWish.Mix), Severity.Warn, report.MixCover!.Value);
+        else if (saidNothing && report.Word == LiningUpWord.LinesUp)
+            Name(report.Pairs.Where(p => p.FirstA != p.FirstB), Severity.Info, report.Cover!.Value);
+
+        void Name(IEnumerable<LiningUpPair> pairs, Severity severity, double cover)
+        {
+            foreach (var pair in pairs.Take(NamedPairs))
+                Add(NoticeCodes.LikeOverLike, severity,
+                    numbers: [("cover", cover), ("turn", pair.TurnA), ("nextTurn", pair.TurnB), ("offSquareMm", pair.OffSquareMm),
+                        ("overlapMm", pair.OverlapMm), ("angleDeg", pair.AngleDeg)],
+                    words: [("group", pair.Name)],
+                    positions: [.. Enumerable.Range(pair.FirstA, pair.CountA).Union(Enumerable.Range(pair.FirstB, pair.CountB))]);
+        }
     }
 
     private void Bench()

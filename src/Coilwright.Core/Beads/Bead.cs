@@ -119,13 +119,14 @@ public sealed record Bead
     /// <summary>Largest measure accepted, mm: longer than a loop of any bracelet coil would be strung with.</summary>
     public const double MaxSizeMm = 200;
 
-    private Bead(BeadDescription d, BeadShape shape, double lengthMm, double widthMm, double thicknessMm)
+    private Bead(BeadDescription d, BeadShape shape, double lengthMm, double widthMm, double thicknessMm, double lotMeanSdMm)
     {
         Description = d;
         Shape = shape;
         LengthMm = lengthMm;
         WidthMm = widthMm;
         ThicknessMm = thicknessMm;
+        LotMeanSdMm = lotMeanSdMm;
     }
 
     /// <summary>What was written, for round trips and editing.</summary>
@@ -153,7 +154,7 @@ public sealed record Bead
     public double BeadSdMm => Description.Length!.BeadSdMm;
 
     /// <summary>Standard deviation of the lot's mean, mm.</summary>
-    public double LotMeanSdMm => Description.Length!.LotMeanSdMm;
+    public double LotMeanSdMm { get; }
 
     /// <summary>Diameter of the hole, mm (b); null when unknown.</summary>
     public double? BoreMm => Description.BoreMm;
@@ -182,10 +183,12 @@ public sealed record Bead
 
     /// <summary>The same bead with another mean length along the hole, as a measured row taught it.</summary>
     /// <param name="lengthMm">New mean length, mm, above 0.</param>
-    public Bead WithLengthMm(double lengthMm)
+    /// <param name="lotMeanSdMm">Standard deviation that is left of the lot's mean, mm, 0 or more; null: as before.</param>
+    public Bead WithLengthMm(double lengthMm, double? lotMeanSdMm = null)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(lengthMm);
-        return new Bead(Description, Shape, lengthMm, WidthMm, ThicknessMm);
+        if (lotMeanSdMm is { } sd) ArgumentOutOfRangeException.ThrowIfNegative(sd);
+        return new Bead(Description, Shape, lengthMm, WidthMm, ThicknessMm, lotMeanSdMm ?? LotMeanSdMm);
     }
 
     /// <summary>Everything wrong with a name that the order may use, a bead's or a group's: <c>[a-z][a-z0-9-]*</c>, at most 60 characters, and none of
@@ -204,7 +207,7 @@ public sealed record Bead
     {
         var check = new BeadCheck(description);
         faults = check.Run(out var shape, out var lengthMm, out var widthMm, out var thicknessMm);
-        bead = faults.IsEmpty ? new Bead(description, shape!, lengthMm, widthMm, thicknessMm) : null;
+        bead = faults.IsEmpty ? new Bead(description, shape!, lengthMm, widthMm, thicknessMm, description.Length!.LotMeanSdMm) : null;
         return bead is not null;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Stringing;
 
 namespace Coilwright.Core.Fit;
 
@@ -10,16 +11,17 @@ namespace Coilwright.Core.Fit;
 public sealed record RowDifference(MeasuredRow Row, double ReckonedMm);
 
 /// <summary>A piece corrected from the bench.</summary>
-/// <param name="Kinds">The kinds of bead with the mean lengths that the rows taught.</param>
+/// <param name="Kinds">The kinds of bead with the mean lengths that the rows taught, and what doubt of them is left.</param>
 /// <param name="Factors">For each bead, what its share is scaled by so that each measured row has its measured length; null with no rows.</param>
 /// <param name="Differences">Each row beside what was reckoned.</param>
 public sealed record BenchCorrected(ImmutableArray<Bead> Kinds, double[]? Factors, ImmutableArray<RowDifference> Differences);
 
 /// <summary>Corrects the beads' lengths from rows measured on the wire: measured rows overrule formulas, and what they teach serves the rest.</summary>
 /// <remarks>
-/// <para>A row is read along the coil at rest. Its difference to what was reckoned is laid on the kinds by how unsure their lot's mean is:
-/// kind k takes <c>n_k beta_k^2 / (sum n^2 beta^2 + sum n sigma^2 + reading^2)</c> of it a bead (the linear least-squares update of the means). What
-/// the means do not take stays with the measured beads as a common factor, so that the row comes out at its measured length exactly.</para>
+/// <para>A row is read along the coil at rest. Its difference to what was reckoned is laid on the lot means by how unsure they are: the linear
+/// least-squares update, row after row, with what the rows leave in common doubt between kinds kept. How far the row answers to a kind's length
+/// (a flat bead hinges, so a millimetre of it takes more than a millimetre of wire) is found by trying. What the means do not take stays with
+/// the measured beads as a common factor, so that the row comes out at its measured length exactly.</para>
 /// <para>Kinds with a length that is not in doubt are not moved; with none in doubt only the measured row itself is overruled. Rows that overlap:
 /// the later one has the last word on its beads. Derived in docs/theory/bench-correction.md.</para>
 /// </remarks>
@@ -32,45 +34,96 @@ public static class BenchCorrection
     {
         if (piece.MeasuredRows.IsEmpty) return new BenchCorrected(piece.Beads, null, []);
         var kinds = piece.Beads.ToArray();
-        var lotVariances = kinds.Select(k => k.LotMeanSdMm * k.LotMeanSdMm).ToArray();
+        var doubt = new double[kinds.Length, kinds.Length];
+        // The wire that a seated focal takes is its seat's, which the lot's outline says nothing about.
+        for (var k = 0; k < kinds.Length; k++) doubt[k, k] = kinds[k].Description.Seat is null ? kinds[k].LotMeanSdMm * kinds[k].LotMeanSdMm : 0;
         var differences = ImmutableArray.CreateBuilder<RowDifference>();
-        var counts = new int[kinds.Length];
         foreach (var row in piece.MeasuredRows)
         {
-            var reckoned = RowMm(piece, [.. kinds], row);
+            var strung = new StrungRow(piece, row);
+            var reckoned = strung.LengthMm(kinds);
             differences.Add(new RowDifference(row, reckoned));
-            Array.Clear(counts);
-            for (var i = row.FirstBead - 1; i < row.LastBead; i++) counts[piece.Order.Kinds[i]]++;
-            var doubt = readingSdMm * readingSdMm;
-            for (var k = 0; k < kinds.Length; k++)
-                doubt += (double)counts[k] * counts[k] * lotVariances[k] + counts[k] * kinds[k].BeadSdMm * kinds[k].BeadSdMm;
-            if (doubt == 0) continue;
-            for (var k = 0; k < kinds.Length; k++)
-            {
-                var gain = counts[k] * lotVariances[k] / doubt;
-                if (gain == 0) continue;
-                // A slip of the pen must not turn a length negative; rows far off are refused where they are read.
-                var length = Math.Max(kinds[k].LengthMm / 2, kinds[k].LengthMm + gain * (row.TotalMm - reckoned));
-                lotVariances[k] *= 1 - gain * counts[k];
-                kinds[k] = kinds[k].WithLengthMm(length);
-            }
+            Learn(kinds, doubt, strung, row.TotalMm - reckoned, readingSdMm);
         }
+        for (var k = 0; k < kinds.Length; k++)
+            if (kinds[k].Description.Seat is null) kinds[k] = kinds[k].WithLengthMm(kinds[k].LengthMm, Math.Sqrt(Math.Max(0, doubt[k, k])));
         var factors = new double[piece.Order.Count];
         Array.Fill(factors, 1);
-        var corrected = kinds.ToImmutableArray();
         foreach (var row in piece.MeasuredRows)
         {
-            var factor = row.TotalMm / RowMm(piece, corrected, row);
+            var factor = row.TotalMm / new StrungRow(piece, row).LengthMm(kinds);
             for (var i = row.FirstBead - 1; i < row.LastBead; i++) factors[i] = factor;
         }
-        return new BenchCorrected(corrected, factors, differences.ToImmutable());
+        return new BenchCorrected([.. kinds], factors, differences.ToImmutable());
     }
 
-    private static double RowMm(Piece piece, ImmutableArray<Bead> kinds, MeasuredRow row)
+    // One step of linear least squares: gain = P h / (h' P h + the row's own variance), means move by gain times difference, P loses gain (P h)'.
+    private static void Learn(Bead[] kinds, double[,] doubt, StrungRow row, double differenceMm, double readingSdMm)
     {
-        var shares = new CurveShares(kinds, piece.Order).AtRadius(piece.Wire.RelaxedRadiusMm);
-        double sum = 0;
-        for (var i = row.FirstBead - 1; i < row.LastBead; i++) sum += shares[i];
-        return sum;
+        var n = kinds.Length;
+        var answers = new double[n];
+        var variance = readingSdMm * readingSdMm;
+        for (var k = 0; k < n; k++)
+        {
+            if (row.Counts[k] == 0) continue;
+            answers[k] = doubt[k, k] > 0 || kinds[k].BeadSdMm > 0 ? row.AnswersTo(kinds, k) : 0;
+            // The beads' own spread averages out along the row: n beads answer to it as one bead sqrt(n) times.
+            variance += answers[k] * answers[k] / row.Counts[k] * kinds[k].BeadSdMm * kinds[k].BeadSdMm;
+        }
+        var shared = new double[n];
+        for (var k = 0; k < n; k++)
+            for (var l = 0; l < n; l++) shared[k] += doubt[k, l] * answers[l];
+        for (var k = 0; k < n; k++) variance += answers[k] * shared[k];
+        if (variance == 0) return;
+        for (var k = 0; k < n; k++)
+        {
+            if (shared[k] == 0) continue;
+            // A slip of the pen must not turn a length negative; rows far off are refused where they are read.
+            kinds[k] = kinds[k].WithLengthMm(Math.Max(kinds[k].LengthMm / 2, kinds[k].LengthMm + shared[k] / variance * differenceMm));
+            for (var l = 0; l < n; l++) doubt[k, l] -= shared[k] * shared[l] / variance;
+        }
+    }
+
+    /// <summary>A measured row with the neighbours that stand at its ends.</summary>
+    private sealed class StrungRow
+    {
+        private readonly StringingOrder _order;
+        private readonly int _first, _end;
+        private readonly double _radiusMm;
+
+        public StrungRow(Piece piece, MeasuredRow row)
+        {
+            // A neighbour has a say in the share of the bead beside it, so the row is cut out with one more bead at each end.
+            var from = Math.Max(0, row.FirstBead - 2);
+            var to = Math.Min(piece.Order.Count, row.LastBead + 1);
+            _order = new StringingOrder(piece.Order.Kinds[from..to], []);
+            _first = row.FirstBead - 1 - from;
+            _end = row.LastBead - from;
+            _radiusMm = piece.Wire.RelaxedRadiusMm;
+            Counts = new int[piece.Beads.Length];
+            for (var i = _first; i < _end; i++) Counts[_order.Kinds[i]]++;
+        }
+
+        /// <summary>Beads of each kind in the row.</summary>
+        public int[] Counts { get; }
+
+        /// <summary>Wire that the row takes at rest, mm.</summary>
+        public double LengthMm(Bead[] kinds)
+        {
+            var shares = new CurveShares([.. kinds], _order).AtRadius(_radiusMm);
+            double sum = 0;
+            for (var i = _first; i < _end; i++) sum += shares[i];
+            return sum;
+        }
+
+        /// <summary>Millimetres that the row grows for each millimetre of a kind's length.</summary>
+        public double AnswersTo(Bead[] kinds, int kind)
+        {
+            var step = kinds[kind].LengthMm * 1e-4;
+            var (shorter, longer) = (kinds.ToArray(), kinds.ToArray());
+            shorter[kind] = kinds[kind].WithLengthMm(kinds[kind].LengthMm - step);
+            longer[kind] = kinds[kind].WithLengthMm(kinds[kind].LengthMm + step);
+            return (LengthMm(longer) - LengthMm(shorter)) / (2 * step);
+        }
     }
 }

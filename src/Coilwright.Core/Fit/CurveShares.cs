@@ -21,6 +21,7 @@ public sealed class CurveShares
     private readonly (int A, int B)[] _pairs;
     private readonly int[] _pairAfter;
     private readonly ImmutableArray<ConvexSection>[] _fixedSections;
+    private readonly double _leastRadiusMm;
 
     /// <summary>Prepares an order.</summary>
     /// <param name="kinds">The piece's kinds of bead.</param>
@@ -49,12 +50,15 @@ public sealed class CurveShares
             _pairAfter[i] = index - 1;
         }
         _pairs = [.. pairs];
+        _leastRadiusMm = 1.1 * _order.Distinct().Max(k => kinds[k].BearingReachMm);
     }
 
     /// <summary>Each bead's share of the wire at a radius, mm.</summary>
-    /// <param name="radiusMm">Radius of the wire's centre line, mm; more than any bead's reach towards the coil's centre.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm. Where a bead reaches to the coil's centre or near it nothing can stand; such a
+    /// radius is answered as the least at which they do.</param>
     public ImmutableArray<double> AtRadius(double radiusMm)
     {
+        radiusMm = Math.Max(radiusMm, _leastRadiusMm);
         var sections = new ImmutableArray<ConvexSection>[_kinds.Length];
         for (var k = 0; k < _kinds.Length; k++)
             sections[k] = _fixedSections[k].IsDefault ? _kinds[k].Shape.Sections(_kinds[k], radiusMm) : _fixedSections[k];

@@ -81,12 +81,16 @@ public sealed class WornTurnModel
         var beads = _beadVariancePerMm * t + _lotVarianceShare * t * t;
         return new WornTurn(c, band, by, _reachMm, c / (2 * Math.PI), _pitchMm, t, coil - asked)
         {
-            AveragingMm = Math.Max(_choices.LeastAveragingMm, Math.Sqrt(band * band + 3 * beads)),
+            // Half a turn either way is as unsure as a shift can be: further on, the same places come round again.
+            AveragingMm = Math.Min(t / 2, Math.Max(_choices.LeastAveragingMm, Math.Sqrt(band * band + 3 * beads))),
         };
     }
 
     /// <summary>Wire per turn at a worn circumference, mm.</summary>
     public double WirePerTurnMm(double circumferenceMm) => Math.Sqrt(circumferenceMm * circumferenceMm + _pitchMm * _pitchMm);
+
+    /// <summary>The worn circumference at which a turn takes so much wire, mm; 0 where the pitch alone takes it.</summary>
+    public double CircumferenceForMm(double wirePerTurnMm) => Math.Sqrt(Math.Max(0, wirePerTurnMm * wirePerTurnMm - _pitchMm * _pitchMm));
 
     /// <summary>The wrist on which a worn circumference is reached, mm: what is left of it when reach and ease are taken off.</summary>
     public double WristForMm(double circumferenceMm) => circumferenceMm - 2 * Math.PI * _reachMm - _piece.Wearer.EaseMm;

@@ -108,9 +108,10 @@ public sealed record StrengthReport(double OpeningMomentNmm, double StressMPa, d
 public sealed record MassReport(double? BeadsG, double? WireG, double? TotalG, double? PerTurnG, double? PostageG,
     ImmutableArray<string> UnknownBeads);
 
-/// <summary>The wrists that the piece suits.</summary>
+/// <summary>The wrists that the piece suits, within the wrists that are reckoned with.</summary>
 /// <param name="FromMm">Smallest wrist on which it does not hang looser than the data allows, mm; null when there is none.</param>
-/// <param name="ToMm">Largest wrist on which the turns are as designed and its ends meet as wanted, mm; null when there is none.</param>
+/// <param name="ToMm">Largest wrist on which it goes once round, has the turns that she designed (where she did not say: that the wearer's own wrist
+/// takes), and its ends lie as far over each other as she wants, where she said so, mm; null when there is none.</param>
 /// <param name="WishFailsMm">Stretches of wrists on which it fails its lining-up wish, as from and to, mm.</param>
 public sealed record WristsServed(double? FromMm, double? ToMm, ImmutableArray<(double FromMm, double ToMm)> WishFailsMm);
 

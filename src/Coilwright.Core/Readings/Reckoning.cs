@@ -18,21 +18,31 @@ public static class Reckoning
     /// <param name="data">Materials, steels and our choices.</param>
     /// <param name="request">Another wrist, a measured circumference, a seed.</param>
     /// <param name="cancel">Stops long work.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A wrist or circumference in the request is not above 0, or the circumference is too small
-    /// for the beads to stand round it.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The request's wrist is not from <see cref="Wearer.LeastWristMm"/> to
+    /// <see cref="Wearer.MostWristMm"/>, or its circumference not from <see cref="LeastCircumferenceMm"/> to <see cref="LargestCircumferenceMm"/>.</exception>
     public static Reckoned Of(Piece piece, ReckoningData data, ReckonRequest? request = null, CancellationToken cancel = default)
     {
         request ??= new ReckonRequest();
-        if (request.WristMm is { } w) ArgumentOutOfRangeException.ThrowIfNegativeOrZero(w);
-        if (request.WornCircumferenceMm is { } c) ArgumentOutOfRangeException.ThrowIfLessThan(c, LeastCircumferenceMm(piece));
+        if (request.WristMm is { } wrist) Check(wrist, Wearer.LeastWristMm, Wearer.MostWristMm, nameof(ReckonRequest.WristMm));
+        if (request.WornCircumferenceMm is { } c) Check(c, LeastCircumferenceMm(piece), LargestCircumferenceMm, nameof(ReckonRequest.WornCircumferenceMm));
         var bench = BenchCorrection.Of(piece, data.Choices.RulerErrorMm);
         var corrected = piece with { Beads = bench.Kinds };
         return new OneReckoning(corrected, bench, data.Choices, request, cancel).Run();
     }
 
-    /// <summary>Least worn circumference that can be reckoned, mm: every bead's inner side must clear the coil's centre twice over.</summary>
+    /// <summary>Largest worn circumference accepted, mm: twice the largest wrist, so that no bead is too thick for it.</summary>
+    public const double LargestCircumferenceMm = 2 * Wearer.MostWristMm;
+
+    /// <summary>Least worn circumference that can be reckoned, mm: inside the thickest bead it leaves the smallest wrist.</summary>
     public static double LeastCircumferenceMm(Piece piece) =>
-        2 * Math.PI * piece.Order.Kinds.Distinct().Max(k => Math.Max(piece.Beads[k].BearingReachMm, piece.Beads[k].LengthMm / 2)) * 2;
+        Wearer.LeastWristMm + 2 * Math.PI * piece.Order.Kinds.Distinct().Max(k => piece.Beads[k].BearingReachMm);
+
+    private static void Check(double value, double least, double most, string name)
+    {
+        // Written so that NaN is refused too.
+        if (!(value >= least && value <= most))
+            throw new ArgumentOutOfRangeException(name, value, FormattableString.Invariant($"Must be from {least} to {most} mm."));
+    }
 }
 
 /// <summary>One run of the reckoning: what is shared between its parts.</summary>
@@ -79,7 +89,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             Mass = MassOf(counts, wire, lie.Turns),
             Spread = new SpreadModel(piece, choices, _turns, _liningUp).Of(lie, worn, wire, _focal, request.Seed, cancel),
             Strength = StrengthOf(worn),
-            Wrists = WristsOf(curve),
+            Wrists = WristsOf(curve, fit.OverlapTurns),
             Notices = [],
         };
         var notices = new NoticeWriter(draft, choices, bench.Differences).Write();
@@ -107,7 +117,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
 
     private ImmutableArray<WristPoint> Curve(double wristMm)
     {
-        // The curve covers the data's wrists and always this wearer's, on the same step.
+        // The curve covers the data's wrists and always this wearer's, on the same step. A wrist is at most the largest, so the curve stays short.
         var step = choices.CurveStepMm;
         var from = Math.Min(choices.CurveFromMm, choices.CurveFromMm + step * Math.Floor((wristMm - 10 - choices.CurveFromMm) / step));
         var to = Math.Max(choices.CurveToMm, wristMm + 10);
@@ -134,24 +144,34 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         return ImmutableCollectionsMarshal.AsImmutableArray(points);
     }
 
-    private WristsServed WristsOf(ImmutableArray<WristPoint> curve)
+    private WristsServed WristsOf(ImmutableArray<WristPoint> curve, int overlapTurns)
     {
-        var from = _turns.WristForMm(piece.Wire.LoopMm) - choices.LooseFromMm;
-        // Fewer turns are worn on a larger wrist. The wire under the beads hardly changes with the radius, so a few rounds settle it.
-        var least = Math.Max(piece.Wishes.Turns - choices.FewerTurnsFrom ?? 1, 0.5);
+        var failing = Failing(curve);
+        var from = Math.Max(Wearer.LeastWristMm, _turns.WristForMm(piece.Wire.LoopMm) - choices.LooseFromMm);
+        // Where she did not say how many turns it is designed for, it is designed for as many as her wearer's own wrist takes.
+        var designed = piece.Wishes.Turns ?? LieAt(_turns.On(piece.Wearer.WristMm).CircumferenceMm).Turns;
         var c = piece.Wire.LoopMm;
-        var beaded = LieAt(c).BeadedMm;
-        if (beaded / _turns.WirePerTurnMm(c) < least) return new WristsServed(null, null, Failing(curve));
-        for (var round = 0; round < 20; round++)
+        var most = MostPerTurnMm(LieAt(c).BeadedMm);
+        if (most < _turns.WirePerTurnMm(c)) return new WristsServed(null, null, failing);
+        // A larger wrist takes more wire a turn. The wire under the beads hardly changes with the radius, so a few rounds settle it.
+        for (var round = 0; round < 40; round++)
         {
-            var turn = beaded / least;
-            var next = Math.Sqrt(Math.Max(piece.Wire.LoopMm * piece.Wire.LoopMm, turn * turn - Math.Pow(_turns.WirePerTurnMm(0), 2)));
-            if (Math.Abs(next - c) < 1e-6) break;
+            var next = Math.Max(piece.Wire.LoopMm, _turns.CircumferenceForMm(most));
+            if (Math.Abs(next - c) < 1e-7) break;
             c = next;
-            beaded = LieAt(c).BeadedMm;
+            most = MostPerTurnMm(LieAt(c).BeadedMm);
         }
-        var to = _turns.WristForMm(c);
-        return to < from ? new WristsServed(null, null, Failing(curve)) : new WristsServed(from, to, Failing(curve));
+        var to = Math.Min(Wearer.MostWristMm, _turns.WristForMm(c));
+        return to < from ? new WristsServed(null, null, failing) : new WristsServed(from, to, failing);
+
+        // The most wire a turn may take before something is not as she wants it: turns too few, less than one turn, ends not far enough over.
+        double MostPerTurnMm(double beadedMm)
+        {
+            var wire = beadedMm + choices.OverlapToleranceMm;
+            if (designed > choices.FewerTurnsFrom) wire = Math.Min(wire, beadedMm / (designed - choices.FewerTurnsFrom));
+            if (piece.Ends.OverlapMm is { } wanted) wire = Math.Min(wire, (beadedMm - wanted + choices.OverlapToleranceMm) / overlapTurns);
+            return wire;
+        }
     }
 
     private static ImmutableArray<(double, double)> Failing(ImmutableArray<WristPoint> curve)

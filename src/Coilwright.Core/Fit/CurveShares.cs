@@ -10,6 +10,8 @@ namespace Coilwright.Core.Fit;
 /// <remarks>
 /// <para>A bead's share is R times half of the angles to both its neighbours; at the ends of the piece its own half angle stands in for the missing
 /// neighbour. The shares tile the wire. A stretch measured at the bench scales its beads' shares, at every radius.</para>
+/// <para>Beads that are not neighbours may touch over the heads of small ones between them: tall flat beads on their inner edges, a stone and a
+/// focal's overhang. They are kept apart too, and the play that leaves to the small ones is spread evenly over them.</para>
 /// <para>Made once for an order and asked for many radii: which kinds are neighbours is found once, and each pair's angle once per radius.
 /// Model, derivation and limits: docs/theory/curve-true-length.md.</para>
 /// </remarks>
@@ -62,22 +64,63 @@ public sealed class CurveShares
         var sections = new ImmutableArray<ConvexSection>[_kinds.Length];
         for (var k = 0; k < _kinds.Length; k++)
             sections[k] = _fixedSections[k].IsDefault ? _kinds[k].Shape.Sections(_kinds[k], radiusMm) : _fixedSections[k];
-        var halves = new double[_pairs.Length];
+        var angles = new double[_pairs.Length];
         for (var p = 0; p < _pairs.Length; p++)
-            halves[p] = radiusMm * NeighbourContact.AngleRad(sections[_pairs[p].A], sections[_pairs[p].B], radiusMm) / 2;
+            angles[p] = NeighbourContact.AngleRad(sections[_pairs[p].A], sections[_pairs[p].B], radiusMm);
+        var apart = Array.ConvertAll(_pairAfter, p => angles[p]);
+        KeepApartOverSmallOnes(apart, sections, radiusMm);
 
         var shares = new double[_order.Length];
         // At an end nothing can tuck, so the part that meets the wire counts: the first section.
         shares[0] = radiusMm * sections[_order[0]][0].LeanRad(0, radiusMm);
         shares[^1] += radiusMm * sections[_order[^1]][0].LeanRad(0, radiusMm);
-        for (var i = 0; i < _pairAfter.Length; i++)
+        for (var i = 0; i < apart.Length; i++)
         {
-            var half = halves[_pairAfter[i]];
+            var half = radiusMm * apart[i] / 2;
             shares[i] += half;
             shares[i + 1] += half;
         }
         if (_benchFactors is not null)
             for (var i = 0; i < shares.Length; i++) shares[i] *= _benchFactors[i];
         return ImmutableCollectionsMarshal.AsImmutableArray(shares);
+    }
+
+    /// <summary>Widens what lies between two beads that are not neighbours where they would overlap.</summary>
+    /// <param name="apart">Angles from each bead's middle to the next one's, radians.</param>
+    /// <param name="sections">Each kind's figures.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm.</param>
+    private void KeepApartOverSmallOnes(double[] apart, ImmutableArray<ConvexSection>[] sections, double radiusMm)
+    {
+        // How far round a bead reaches from its middle: two that stand further apart than both reaches have a line from the coil's centre between them.
+        var reaches = new double[_kinds.Length];
+        for (var k = 0; k < reaches.Length; k++)
+            foreach (var section in sections[k]) reaches[k] = Math.Max(reaches[k], section.LeanRad(0, radiusMm));
+
+        Dictionary<(int, int), double>? angles = null;
+        double[]? widen = null;
+        // Each round lets one more bead stand between. Within a round every stretch is measured before any is widened, and where two share a gap the
+        // larger widening counts, so that an order and its mirror image come out alike.
+        for (int between = 1, near = 1; near > 0 && between < apart.Length; between++)
+        {
+            near = 0;
+            for (var i = 0; i + between < apart.Length; i++)
+            {
+                double along = 0;
+                for (var gap = i; gap <= i + between; gap++) along += apart[gap];
+                int left = _order[i], right = _order[i + between + 1];
+                if (along >= reaches[left] + reaches[right]) continue;
+                near++;
+                var pair = left < right ? (left, right) : (right, left);
+                angles ??= [];
+                if (!angles.TryGetValue(pair, out var angle))
+                    angles[pair] = angle = NeighbourContact.AngleRad(sections[pair.Item1], sections[pair.Item2], radiusMm);
+                if (along >= angle) continue;
+                widen ??= new double[apart.Length];
+                for (var gap = i; gap <= i + between; gap++) widen[gap] = Math.Max(widen[gap], (angle - along) / (between + 1));
+            }
+            if (widen is null) continue;
+            for (var gap = 0; gap < apart.Length; gap++) apart[gap] += widen[gap];
+            Array.Clear(widen);
+        }
     }
 }

@@ -12,7 +12,7 @@ public sealed class FirstVisitTests(BenchInBrowser bench)
         await using var visit = await bench.VisitAsync(Screen.Desktop);
         await visit.OpenAsync();
         await Expect(visit.Page.Locator("h1")).ToHaveTextAsync("Tidewrack");
-        await Expect(visit.Page.Locator(".tape")).ToContainTextAsync("106");
+        await Expect(visit.Page.Locator(".tape")).ToContainTextAsync("109");
         await Expect(visit.Page.Locator("[data-reading=fit]")).ToContainTextAsync("Yes, it fits.");
         await Expect(visit.Page.Locator(".kinds li")).ToHaveCountAsync(7);
     }

@@ -60,7 +60,37 @@ public sealed class CurveShares
     /// radius is answered as the least at which they do.</param>
     public ImmutableArray<double> AtRadius(double radiusMm)
     {
-        radiusMm = Math.Max(radiusMm, _leastRadiusMm);
+        var (first, last, apart) = Apart(Math.Max(radiusMm, _leastRadiusMm));
+        var shares = new double[_order.Length];
+        shares[0] = first;
+        shares[^1] += last;
+        for (var i = 0; i < apart.Length; i++)
+        {
+            var half = apart[i] / 2;
+            shares[i] += half;
+            shares[i + 1] += half;
+        }
+        if (_benchFactors is not null)
+            for (var i = 0; i < shares.Length; i++) shares[i] *= _benchFactors[i];
+        return ImmutableCollectionsMarshal.AsImmutableArray(shares);
+    }
+
+    /// <summary>Where each bead's own middle stands at a radius, mm of wire from the starting end: neighbours' middles are as far apart as their
+    /// contact keeps them.</summary>
+    /// <param name="radiusMm">As for <see cref="AtRadius"/>.</param>
+    public ImmutableArray<double> MiddlesAtRadius(double radiusMm)
+    {
+        var (first, _, apart) = Apart(Math.Max(radiusMm, _leastRadiusMm));
+        double Factor(int bead) => _benchFactors is null ? 1 : _benchFactors[bead];
+        var middles = new double[_order.Length];
+        middles[0] = first * Factor(0);
+        for (var i = 0; i < apart.Length; i++) middles[i + 1] = middles[i] + apart[i] / 2 * (Factor(i) + Factor(i + 1));
+        return ImmutableCollectionsMarshal.AsImmutableArray(middles);
+    }
+
+    // Wire before the first bead's middle, after the last one's, and from each bead's middle to the next one's, mm.
+    private (double First, double Last, double[] Apart) Apart(double radiusMm)
+    {
         var sections = new ImmutableArray<ConvexSection>[_kinds.Length];
         for (var k = 0; k < _kinds.Length; k++)
             sections[k] = _fixedSections[k].IsDefault ? _kinds[k].Shape.Sections(_kinds[k], radiusMm) : _fixedSections[k];
@@ -69,20 +99,9 @@ public sealed class CurveShares
             angles[p] = NeighbourContact.AngleRad(sections[_pairs[p].A], sections[_pairs[p].B], radiusMm);
         var apart = Array.ConvertAll(_pairAfter, p => angles[p]);
         KeepApartOverSmallOnes(apart, sections, radiusMm);
-
-        var shares = new double[_order.Length];
+        for (var i = 0; i < apart.Length; i++) apart[i] *= radiusMm;
         // At an end nothing can tuck, so the part that meets the wire counts: the first section.
-        shares[0] = radiusMm * sections[_order[0]][0].LeanRad(0, radiusMm);
-        shares[^1] += radiusMm * sections[_order[^1]][0].LeanRad(0, radiusMm);
-        for (var i = 0; i < apart.Length; i++)
-        {
-            var half = radiusMm * apart[i] / 2;
-            shares[i] += half;
-            shares[i + 1] += half;
-        }
-        if (_benchFactors is not null)
-            for (var i = 0; i < shares.Length; i++) shares[i] *= _benchFactors[i];
-        return ImmutableCollectionsMarshal.AsImmutableArray(shares);
+        return (radiusMm * sections[_order[0]][0].LeanRad(0, radiusMm), radiusMm * sections[_order[^1]][0].LeanRad(0, radiusMm), apart);
     }
 
     /// <summary>Widens what lies between two beads that are not neighbours where they would overlap.</summary>

@@ -11,8 +11,11 @@ namespace Coilwright.Core.Lies;
 /// </remarks>
 public sealed class Lie
 {
-    private Lie(Lie other, double startAngleDeg)
+    private readonly ImmutableArray<double> _beadMiddlesMm;
+
+    private Lie(Lie other, double startAngleDeg, ImmutableArray<double> beadMiddlesMm)
     {
+        _beadMiddlesMm = beadMiddlesMm;
         (SharesMm, StartsMm, BeadedMm) = (other.SharesMm, other.StartsMm, other.BeadedMm);
         (WirePerTurnMm, RadiusMm, StartAngleDeg) = (other.WirePerTurnMm, other.RadiusMm, startAngleDeg);
     }
@@ -65,7 +68,15 @@ public sealed class Lie
     public double Turns => BeadedMm / WirePerTurnMm;
 
     /// <summary>The same turned round the wrist, so that its starting end lies at another angle, degrees.</summary>
-    public Lie StartingAt(double startAngleDeg) => new(this, Angles.NormalizedDeg(startAngleDeg));
+    public Lie StartingAt(double startAngleDeg) => new(this, Angles.NormalizedDeg(startAngleDeg), _beadMiddlesMm);
+
+    /// <summary>The same knowing where each bead itself stands, mm from the starting end; see <see cref="BeadMiddleMm"/>.</summary>
+    public Lie WithBeadMiddles(ImmutableArray<double> beadMiddlesMm) => new(this, StartAngleDeg, beadMiddlesMm);
+
+    /// <summary>Where a bead's own middle stands, mm from the starting end: what is drawn.</summary>
+    /// <remarks>Not the middle of its share. Two neighbours part the wire between their middles evenly, so a nugget beside a long tube has a share
+    /// that reaches towards the tube, and stands nearer to its other neighbour. Where the lie was made from shares alone, the middle of the share.</remarks>
+    public double BeadMiddleMm(int index) => _beadMiddlesMm.IsDefault ? MiddleMm(index) : _beadMiddlesMm[index];
 
     /// <summary>Middle of a bead's share, mm from the starting end.</summary>
     public double MiddleMm(int index) => StartsMm[index] + SharesMm[index] / 2;

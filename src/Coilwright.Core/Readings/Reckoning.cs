@@ -76,7 +76,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             WristMm = wrist,
             Counts = counts,
             Worn = worn,
-            Lie = lie,
+            Lie = lie.WithBeadMiddles(_shares.MiddlesAtRadius(worn.RadiusMm)),
             RelaxedBeadedMm = relaxed,
             RuledMm = counts.Sum(k => k.RuledMm),
             Fit = fit,

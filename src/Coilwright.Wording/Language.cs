@@ -62,6 +62,9 @@ public sealed class Language
     /// <summary>Words of the bench in the browser.</summary>
     public required BenchWords Bench { get; init; }
 
+    /// <summary>Captions of the turn rows.</summary>
+    public required TurnRowsWords TurnRows { get; init; }
+
     /// <summary>Says a fault.</summary>
     public FaultWords Say(Fault fault)
     {
@@ -99,6 +102,14 @@ public sealed class Language
     /// <summary>A length in millimetres and inches to the nearest sixteenth: <c>178 mm (7 in)</c>.</summary>
     /// <remarks>Whole millimetres from 100 mm on, tenths below. A length under half a sixteenth has no inches.</remarks>
     public string Length(double mm) => LengthWriter.Both(mm, Terms);
+
+    /// <summary>A length in the units that are wanted, rounded as <see cref="Length(double)"/> does.</summary>
+    public string Length(double mm, LengthUnits units) => units switch
+    {
+        LengthUnits.Mm => LengthWriter.Mm(mm, Terms),
+        LengthUnits.Inches => LengthWriter.Inches(mm, Terms),
+        _ => Length(mm),
+    };
 
     /// <summary>A length that may only be rounded up, as wire to cut: up to the next whole millimetre and the next sixteenth.</summary>
     public string LengthUp(double mm) => LengthWriter.BothUp(mm, Terms);

@@ -17,6 +17,8 @@ internal static class LengthWriter
 
     internal static string Mm(double mm, Terms terms) => Number(mm, Math.Abs(mm) >= WholeFromMm ? 0 : 1) + " " + terms.Mm;
 
+    internal static string Inches(double mm, Terms terms) => InchFraction.FromMm(mm) + " " + terms.Inch;
+
     internal static string Fine(double mm, Terms terms) => Number(mm, 2) + " " + terms.Mm;
 
     internal static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);

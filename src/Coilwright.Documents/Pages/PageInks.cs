@@ -1,4 +1,5 @@
 using Coilwright.Core.Colour;
+using Coilwright.Documents.Drawing;
 
 namespace Coilwright.Documents.Pages;
 
@@ -7,19 +8,19 @@ namespace Coilwright.Documents.Pages;
 public static class PageInks
 {
     /// <summary>Running text.</summary>
-    public static Srgb Ink { get; } = new(0x2b, 0x27, 0x22);
+    public static Srgb Ink => Palette.Colour.Ink;
 
     /// <summary>Captions, feet, what may be passed over.</summary>
-    public static Srgb Quiet { get; } = new(0x67, 0x5e, 0x53);
+    public static Srgb Quiet => Palette.Colour.Quiet;
 
     /// <summary>The one accent: burnt orange.</summary>
-    public static Srgb Accent { get; } = new(0xa8, 0x4a, 0x23);
+    public static Srgb Accent => Palette.Colour.Accent;
 
     /// <summary>Fine lines between rows.</summary>
-    public static Srgb Hairline { get; } = new(0xd9, 0xcf, 0xbf);
+    public static Srgb Hairline => Palette.Colour.Hairline;
 
     /// <summary>Ground of notes.</summary>
-    public static Srgb Wash { get; } = new(0xfa, 0xf4, 0xea);
+    public static Srgb Wash => Palette.Colour.Paper;
 
     /// <summary>Paper.</summary>
     public static Srgb White { get; } = new(0xff, 0xff, 0xff);

@@ -17,5 +17,6 @@ internal static class EnglishLanguage
         Report = EnglishReport.Make(),
         Help = EnglishHelp.Make(),
         Bench = EnglishBench.Make(),
+        TurnRows = EnglishTurnRows.Make(),
     };
 }

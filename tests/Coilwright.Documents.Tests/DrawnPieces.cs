@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Alignment;
 using Coilwright.Core.Beads;
+using Coilwright.Core.Lies;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Core.Stringing;
@@ -55,6 +57,36 @@ public static class DrawnPieces
             Title = "River bend, four turns",
             Wearer = piece.Wearer with { FocalOnTop = true },
             Wishes = new Wishes { LiningUp = LiningUpWish.Mix },
+        };
+    }
+
+    /// <summary>The focal piece with every number that its picture shows given here, so that an approved picture changes only with the drawing.</summary>
+    public static Reckoned FocalAsGiven()
+    {
+        var reckoned = Reckoned("focal");
+        var order = reckoned.Piece.Order;
+        // A fifth of a millimetre of air for each bead.
+        var shares = order.Kinds.Select(k => reckoned.Piece.Beads[k].LengthOnWireMm + 0.2).ToImmutableArray();
+        var lie = new Lie(shares, 180, 30, 0);
+        var focal = order.Kinds.IndexOf(5);
+        lie = lie.StartingAt(6 - 360 * lie.MiddleMm(focal) / lie.WirePerTurnMm);
+        var clusters = order.Groups.Where(g => g.Name == "cluster").ToArray();
+        LiningUpPair Pair(GroupRun a, GroupRun b, double offMm, double overlapMm, LiningUpWish wish) => new(a.Name, a.First, a.Count, b.First, b.Count,
+            lie.Turn(a.First), lie.Turn(b.First), lie.AngleDeg(b.First), offMm, overlapMm, lie.StartsMm[b.First])
+        { Wish = wish };
+        return reckoned with
+        {
+            WristMm = 172,
+            Lie = lie,
+            Fit = reckoned.Fit with { TurnsWorn = lie.Turns },
+            Focal = reckoned.Focal! with { Index = focal, Turn = lie.Turn(focal), AngleDeg = lie.AngleDeg(focal), OffMm = 3 },
+            LiningUp = reckoned.LiningUp with
+            {
+                Cover = 0.14,
+                Word = LiningUpWord.Mixed,
+                GroupsAreRuns = false,
+                Pairs = [Pair(clusters[0], clusters[2], 4.2, 22, LiningUpWish.Mix), Pair(clusters[1], clusters[3], 0.2, 26, LiningUpWish.Columns)],
+            },
         };
     }
 

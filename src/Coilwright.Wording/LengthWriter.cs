@@ -23,6 +23,8 @@ internal static class LengthWriter
 
     internal static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);
 
+    internal static string Exact(double mm, Terms terms) => WithInches(Fine(mm, terms), InchFraction.FromMm(mm), terms);
+
     internal static string BothUp(double mm, Terms terms)
     {
         // A hair is taken off first, so that an exact 25.4 mm stays one inch.

@@ -14,8 +14,11 @@ public sealed record ReadingInWords(string Name, string Heading, string Says, Im
 
 /// <summary>The readings of a piece in a maker's words, for a page or a report to lay out.</summary>
 /// <remarks>Chooses sentences by the readings and fills them; reckons nothing.</remarks>
-public sealed class ReadingSentences(Reckoned reckoned, Language language)
+public sealed class ReadingSentences(Reckoned reckoned, Language language, ReckonRequest? request = null)
 {
+    // A band narrower than this is nothing to tell: a cut end is filed by as much.
+    private const double LeastBandMm = 2;
+
     // A focal or a repeat less than half a millimetre off is on its place as far as anyone can see or bend.
     private const double OnPlaceWithinMm = 0.5;
 
@@ -37,7 +40,7 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language)
         if (reckoned.Focal is { } focal) yield return new("focal", _words.Focal, FocalLies(focal), [.. FocalMore(focal)]);
         yield return new("liningUp", _words.LiningUp, language.Terms.LiningUp[reckoned.LiningUp.Word], [.. LiningUpMore()]);
         yield return new("wire", _words.Wire, language.LengthUp(reckoned.Wire.CutMm), [.. WireMore()]);
-        yield return new("weight", _words.Weight, Weight(), []);
+        yield return new("weight", _words.Weight, Weight(), [.. WeightMore()]);
     }
 
     /// <summary>Whether it fits, and if not, why.</summary>
@@ -55,6 +58,10 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language)
         var ends = Math.Round(fit.EndsOverlapMm, 1);
         yield return Say(ends == 0 ? _words.EndsMeet : ends > 0 ? _words.EndsOverlap : _words.EndsApart, ("mm", Math.Abs(ends)),
             ("turns", fit.OverlapTurns));
+        var spread = reckoned.Spread;
+        if (spread.LengthMm.To - spread.LengthMm.From >= LeastBandMm)
+            yield return Say(_words.LengthBand, ("fromMm", spread.LengthMm.From), ("toMm", spread.LengthMm.To));
+        if (spread.FitsShare is { } share) yield return Say(_words.ComesOut, ("share", Language.Number(share * 100, 0)));
         yield return Say(_words.FreeInside, ("mm", fit.InsideRelaxedMm));
         yield return Say((wrists.FromMm, wrists.ToMm) switch
         {
@@ -91,7 +98,7 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language)
         yield return report.Cover is { } cover
             ? Say(_words.Cover, ("cover", cover))
             : Say(_words.NoCover, ("why", language.SayWhyNot(report.WhyNull.GetValueOrDefault("cover", ""))));
-        if (report.Rank is { } rank) yield return Say(_words.AgainstLuck, ("rank", Language.Number(rank * 100, 0)));
+        if (reckoned.Spread.Cover is { } band) yield return Say(_words.CoverBand, ("from", band.From), ("to", band.To));
         if (report.GroupsAreRuns) yield return Say(_words.GroupsAreRuns);
         if (report.HiddenMm > OnPlaceWithinMm) yield return Say(_words.Hidden, ("mm", report.HiddenMm));
         if (reckoned.Repeat is { } repeat)
@@ -107,8 +114,14 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language)
     /// <summary>What else there is to say of the wire to cut.</summary>
     public IEnumerable<string> WireMore()
     {
+        yield return Say(_words.Loops, ("loops", reckoned.Wire.Loops));
+        foreach (var sentence in TrimAndLeftOver()) yield return sentence;
+    }
+
+    /// <summary>Where to trim, and what is left over of the wire that was cut.</summary>
+    public IEnumerable<string> TrimAndLeftOver()
+    {
         var wire = reckoned.Wire;
-        yield return Say(_words.Loops, ("loops", wire.Loops));
         yield return Say(_words.Trim, ("startMm", wire.TrimStartMm), ("finishMm", wire.TrimFinishMm));
         if (wire.SlackMm is { } slack) yield return Say(slack < 0 ? _words.CutShort : _words.LeftOver, ("mm", slack));
     }
@@ -123,6 +136,12 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language)
             : Say(_words.WeightUnknown, ("why", language.SayWhyNot(mass.BeadsG is null ? WhyNotCodes.MassUnknown : WhyNotCodes.SteelUnknown)));
     }
 
+    /// <summary>What it weighs for the post, where that is known.</summary>
+    public IEnumerable<string> WeightMore()
+    {
+        if (reckoned.Mass.PostageG is { } grams) yield return Say(_words.ForThePost, ("grams", grams));
+    }
+
     /// <summary>The engine's own figures, for whoever wants them.</summary>
     public IEnumerable<string> Details()
     {
@@ -132,11 +151,20 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language)
             ("by", language.Terms.WornBy[worn.By]));
         yield return Say(_words.WirePerTurn, ("mm", Number(worn.WirePerTurnMm)), ("pitchMm", Number(worn.PitchMm)),
             ("reachMm", Number(worn.BearingReachMm)));
-        yield return Say(_words.CoverDetail, ("cover", Ratio(report.Cover)), ("exact", Ratio(report.CoverExact)),
-            ("averagingMm", Number(worn.AveragingMm)));
-        yield return Say(_words.ShareDetail, ("share", Ratio(report.Share)), ("chance", Ratio(report.Chance)), ("relative", Ratio(report.Relative)));
-        yield return Say(_words.StrictDetail, ("strict", Ratio(report.StrictRelative)));
-        foreach (var (reading, code) in report.WhyNull) yield return Say(_words.NotHad, ("name", reading), ("why", language.SayWhyNot(code)));
+        if (report.Cover is not null || report.CoverExact is not null)
+            yield return Say(_words.CoverDetail, ("cover", Ratio(report.Cover)), ("exact", Ratio(report.CoverExact)),
+                ("averagingMm", Number(worn.AveragingMm)));
+        if (report.Share is not null)
+            yield return Say(_words.ShareDetail, ("share", Ratio(report.Share)), ("chance", Ratio(report.Chance)), ("relative", Ratio(report.Relative)));
+        if (report.StrictRelative is not null) yield return Say(_words.StrictDetail, ("strict", Ratio(report.StrictRelative)));
+        if (report.Rank is { } rank)
+            yield return Say(_words.RankDetail, ("rank", Ratio(rank)), ("lower", Language.Number(rank * 100, 0)), ("seed", (request ?? new ReckonRequest()).Seed));
+        yield return Say(_words.SpreadDetail, ("draws", reckoned.Spread.Draws), ("sdMm", Number(reckoned.Spread.LengthSdMm)));
+        if (reckoned.Strength is { } s)
+            yield return Say(_words.StrengthDetail, ("moment", Number(s.OpeningMomentNmm)), ("stress", Language.Number(s.StressMPa, 0)),
+                ("strength", s.LeastStrengthMPa is { } least ? Language.Number(least, 0) : null));
+        foreach (var missing in report.WhyNull.GroupBy(w => w.Value, w => w.Key))
+            yield return Say(_words.NotHad, ("names", string.Join(", ", missing)), ("why", language.SayWhyNot(missing.Key)));
     }
 
     private string Say(string template, params ReadOnlySpan<(string Name, object? Value)> values) => language.Sentence(template, values);

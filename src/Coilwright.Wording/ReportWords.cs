@@ -43,6 +43,12 @@ public sealed record ReportWords
     /// <summary>{turns}.</summary>
     public required string EndsMeet { get; init; }
 
+    /// <summary>Nine in ten: {fromMm}, {toMm}.</summary>
+    public required string LengthBand { get; init; }
+
+    /// <summary>{share}.</summary>
+    public required string ComesOut { get; init; }
+
     /// <summary>{mm}.</summary>
     public required string FreeInside { get; init; }
 
@@ -144,28 +150,37 @@ public sealed record ReportWords
     /// <summary>{cover}: of what lies over anything.</summary>
     public required string Cover { get; init; }
 
+    /// <summary>Nine in ten: {from}, {to}.</summary>
+    public required string CoverBand { get; init; }
+
     /// <summary>The groups are runs of one bead, for want of named groups.</summary>
     public required string GroupsAreRuns { get; init; }
 
     /// <summary>{why}.</summary>
     public required string NoCover { get; init; }
 
-    /// <summary>Better or worse than luck: {rank}.</summary>
-    public required string AgainstLuck { get; init; }
+    /// <summary>Over the pairs: what they are.</summary>
+    public required string PairsAre { get; init; }
 
-    /// <summary>Column: what lies over what, {name}.</summary>
-    public required string PairOver { get; init; }
+    /// <summary>Column: what lies over its own kind.</summary>
+    public required string PairWhat { get; init; }
 
-    /// <summary>Column: {turn} and {next}.</summary>
+    /// <summary>Column: on which turns.</summary>
     public required string PairTurns { get; init; }
 
-    /// <summary>Column: {mm} off square.</summary>
+    /// <summary>The turns: {turn} and {next}.</summary>
+    public required string PairTurnAndNext { get; init; }
+
+    /// <summary>Column: where round the wrist.</summary>
+    public required string PairWhere { get; init; }
+
+    /// <summary>Column: how far off square.</summary>
     public required string PairOff { get; init; }
 
-    /// <summary>Column: square.</summary>
+    /// <summary>Not off square at all.</summary>
     public required string PairSquare { get; init; }
 
-    /// <summary>Column: along {mm}.</summary>
+    /// <summary>Column: along how much.</summary>
     public required string PairAlong { get; init; }
 
     /// <summary>{more}.</summary>
@@ -235,6 +250,9 @@ public sealed record ReportWords
     /// <summary>{total}, {perTurn}, {beads}, {wire} in g.</summary>
     public required string WeighsInAll { get; init; }
 
+    /// <summary>{grams}.</summary>
+    public required string ForThePost { get; init; }
+
     /// <summary>{why}.</summary>
     public required string WeightUnknown { get; init; }
 
@@ -267,13 +285,19 @@ public sealed record ReportWords
     /// <summary>{share}, {chance}, {relative}.</summary>
     public required string ShareDetail { get; init; }
 
-    /// <summary>{rank}, {seed}.</summary>
+    /// <summary>{rank}, {lower} of 100, {seed}.</summary>
     public required string RankDetail { get; init; }
 
     /// <summary>{strict}.</summary>
     public required string StrictDetail { get; init; }
 
-    /// <summary>{name}, {why}.</summary>
+    /// <summary>{draws}, {sdMm}.</summary>
+    public required string SpreadDetail { get; init; }
+
+    /// <summary>{moment}, {stress}, optionally {strength}.</summary>
+    public required string StrengthDetail { get; init; }
+
+    /// <summary>{names}, {why}.</summary>
     public required string NotHad { get; init; }
 
     /// <summary>Heading of the table over wrists.</summary>

@@ -16,9 +16,9 @@ public static class Template
     /// <summary>Stands where a value is missing.</summary>
     public const string Missing = "...";
 
-    /// <summary>The formats: length and how long in mm and inches, the same without sign, mm alone, mm for holes and wire, rounded up for
+    /// <summary>The formats: a length in mm and inches, the same as exactly as it was given, the same without sign, mm alone, mm for holes and wire, rounded up for
     /// cutting; degrees and a percentage without sign; a place round the wrist.</summary>
-    public static IReadOnlyList<string> Formats { get; } = ["length", "size", "mm", "fine", "cut", "deg", "percent", "place"];
+    public static IReadOnlyList<string> Formats { get; } = ["length", "exact", "size", "mm", "fine", "cut", "deg", "percent", "place"];
 
     internal static string Fill(string template, IValues values, Language language)
     {
@@ -67,6 +67,7 @@ public static class Template
         return format switch
         {
             "length" => language.Length(number),
+            "exact" => LengthWriter.Exact(number, language.Terms),
             "size" => language.Length(Math.Abs(number)),
             "mm" => LengthWriter.Mm(number, language.Terms),
             "fine" => LengthWriter.Fine(number, language.Terms),

@@ -33,6 +33,9 @@ public static class UsageCodes
     /// <summary>A seed is not a whole number from 0 on.</summary>
     public const string SeedForm = "usage.seed-form";
 
+    /// <summary>Something else about the call, in the parser's own words.</summary>
+    public const string CallOther = "usage.other";
+
     /// <summary>Something went wrong in the program itself; {detail}.</summary>
     public const string Internal = "internal";
 }

@@ -41,4 +41,13 @@ public static class WhyNotCodes
 
     /// <summary>Too little lies over anything on that wrist.</summary>
     public const string NotOnThisWrist = "not-on-this-wrist";
+
+    /// <summary>Nothing was wanted that could come out or not.</summary>
+    public const string NothingWanted = "nothing-wanted";
+
+    /// <summary>The data has no strength for wire of this steel and thickness.</summary>
+    public const string StrengthUnknown = "strength-unknown";
+
+    /// <summary>The reckoning gave no finite number: a defect.</summary>
+    public const string NotFinite = "not-finite";
 }

@@ -32,7 +32,7 @@ public class EnglishSentencesTests
 
     [Fact]
     public void A_field_of_the_wrong_kind_says_both_kinds() => Assert.Equal(
-        "The width (\"widthMm\") is text in quotes. It must be a number.",
+        "Text in quotes stands for the width (\"widthMm\"). It must be a number.",
         Said(Fault.Of(FaultCodes.FieldType, "beads[0].widthMm", "\"8\"", ("expected", FaultTypes.Number), ("found", FaultTypes.Text))));
 
     [Fact]

@@ -49,6 +49,7 @@ public class TemplateTests
 
     [Theory]
     [InlineData("length", -3.2, "-3.2 mm (-1/8 in)")]
+    [InlineData("exact", 160.5, "160.5 mm (6 5/16 in)")]
     [InlineData("size", -3.2, "3.2 mm (1/8 in)")]
     [InlineData("mm", 6.55, "6.6 mm")]
     [InlineData("fine", 0.812, "0.81 mm")]
@@ -64,5 +65,5 @@ public class TemplateTests
 
     [Fact]
     public void Every_format_is_tried_above() =>
-        Assert.Equal(8, Template.Formats.Count);
+        Assert.Equal(9, Template.Formats.Count);
 }

@@ -87,15 +87,17 @@ internal sealed class Headline
             if (shared < NoLengthMm) continue;
             var (one, other) = (_groups.Runs[a], _groups.Runs[b]);
             double middle = (from + to) / 2, middleA = Middle(one.First, one.End), middleB = Middle(other.First, other.End);
-            // A group longer than a turn lies over itself: it has no other to be off square from, and no one turn to be on.
-            var (offSquare, turnB) = a == b ? (0, _lie.TurnAt(middle)) : (middleB - middleA - shift, _lie.TurnAt(middleB));
-            pairs.Add(new LiningUpPair(one.Name, one.First, one.Count, other.First, other.Count, a == b ? turnB - 1 : _lie.TurnAt(middleA), turnB,
-                _lie.AngleDegAt(middle), offSquare, shared, from)
+            // The turn of the place where they meet, not of their middles: two groups near the end of a row may have both middles on one turn.
+            var turn = _lie.TurnAt(middle);
+            // A group longer than a turn lies over itself: it has no other to be off square from.
+            pairs.Add(new LiningUpPair(one.Name, one.First, one.Count, other.First, other.Count, turn - 1, turn,
+                _lie.AngleDegAt(middle), a == b ? 0 : middleB - middleA - shift, shared, from)
             {
                 Wish = (LiningUpWish)Array.IndexOf(byWish, byWish.Max()),
             });
         }
-        return [.. pairs.OrderBy(p => Math.Abs(p.OffSquareMm)).ThenBy(p => p.FirstA).ThenBy(p => p.FirstB)];
+        // In a plain repeat all are equally far off but for rounding noise; what cannot be told apart stands in the order of the piece.
+        return [.. pairs.OrderBy(p => Math.Round(Math.Abs(p.OffSquareMm), 6)).ThenBy(p => p.FirstA).ThenBy(p => p.FirstB)];
     }
 
     private double Middle(int first, int end) => (_lie.StartsMm[first] + (end < _lie.Count ? _lie.StartsMm[end] : _lie.BeadedMm)) / 2;

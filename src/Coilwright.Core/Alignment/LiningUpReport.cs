@@ -94,8 +94,8 @@ public sealed record LiningUpReport
 /// <param name="CountA">Its beads.</param>
 /// <param name="FirstB">First bead of the later one.</param>
 /// <param name="CountB">Its beads.</param>
-/// <param name="TurnA">Turn of the earlier one's middle, from 1.</param>
-/// <param name="TurnB">Turn of the later one's middle.</param>
+/// <param name="TurnA">Turn of the earlier one where the later one lies over it, from 1.</param>
+/// <param name="TurnB">Turn of the later one there: the next.</param>
 /// <param name="AngleDeg">Middle of what lies over each other, degrees, 0 the top.</param>
 /// <param name="OffSquareMm">Later middle less earlier middle less T, mm: 0 is square, positive is further the way the beads run. 0 for a group
 /// that is longer than a turn and lies over itself (both ends of the pair are then the same group).</param>

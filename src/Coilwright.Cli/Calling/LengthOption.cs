@@ -1,0 +1,29 @@
+using System.CommandLine;
+using System.Globalization;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Measures;
+using Coilwright.Wording;
+
+namespace Coilwright.Cli.Calling;
+
+/// <summary>An option that is a length: a bare number is millimetres, anything else has its unit.</summary>
+internal static class LengthOption
+{
+    /// <summary>Reads it; null when it is not given or is wrong, and then a fault is added.</summary>
+    public static double? Read(ParseResult parsed, Option<string?> option, double minMm, double maxMm, List<Fault> faults)
+    {
+        if (parsed.GetValue(option) is not { } text) return null;
+        if (!double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm) && !LengthText.TryParse(text, out mm))
+        {
+            var meant = text.Replace(',', '.');
+            var isComma = meant != text && (double.TryParse(meant, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)
+                || LengthText.TryParse(meant, out _));
+            faults.Add(isComma ? Fault.Of(UsageCodes.LengthComma, option.Name, text, ("meant", meant)) : Fault.Of(UsageCodes.LengthForm, option.Name, text));
+            return null;
+        }
+        if (mm >= minMm && mm <= maxMm) return mm;
+        faults.Add(Fault.Of(UsageCodes.LengthBounds, option.Name, Language.Number(mm, 2), ("min", Language.Number(minMm, 0)),
+            ("max", Language.Number(maxMm, 0))));
+        return null;
+    }
+}

@@ -1,0 +1,13 @@
+using System.CommandLine;
+using Coilwright.Cli.Calling;
+
+namespace Coilwright.Cli.Commands;
+
+/// <summary>Every verb there is. A new one is a file beside this one and a line here.</summary>
+internal static class CommandList
+{
+    public static IEnumerable<Command> All(Output output) =>
+    [
+        ReckonCommand.Make(output),
+    ];
+}

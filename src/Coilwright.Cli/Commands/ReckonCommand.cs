@@ -1,0 +1,74 @@
+using System.CommandLine;
+using System.Globalization;
+using Coilwright.Cli.Calling;
+using Coilwright.Cli.Reports;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
+using Coilwright.Core.Readings;
+using Coilwright.Storage;
+using Coilwright.Wording;
+
+namespace Coilwright.Cli.Commands;
+
+/// <summary><c>reckon</c>: every reading of a piece, as a report or as JSON.</summary>
+internal static class ReckonCommand
+{
+    public static Command Make(Output output)
+    {
+        var words = output.Language.Help;
+        var piece = new Argument<string>("PIECE") { Description = words.Piece };
+        var wrist = new Option<string?>("--wrist") { Description = words.Wrist, HelpName = "MM" };
+        var worn = new Option<string?>("--worn-circumference") { Description = words.WornCircumference, HelpName = "MM" };
+        var seed = new Option<string?>("--seed") { Description = words.Seed, HelpName = "N" };
+        var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
+        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, seed, json };
+
+        command.SetAction(async (parsed, cancel) =>
+        {
+            var faults = new List<Fault>();
+            var request = new ReckonRequest
+            {
+                WristMm = LengthOption.Read(parsed, wrist, Wearer.LeastWristMm, Wearer.MostWristMm, faults),
+                WornCircumferenceMm = LengthOption.Read(parsed, worn, 0, Reckoning.LargestCircumferenceMm, faults),
+                Seed = ReadSeed(parsed.GetValue(seed), seed.Name, faults),
+            };
+            if (faults.Count > 0) return output.Fail(faults, null);
+
+            var path = parsed.GetRequiredValue(piece);
+            // Reading may wait on a pipe and reckoning may take long; neither holds up Ctrl-C.
+            var made = await Task.Run(() => Reckon(path, request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            if (made.Reckoned is not { } reckoned) return output.Fail(made.Faults, made.File);
+
+            var code = reckoned.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
+            return output.IsJson
+                ? output.Answer(ReckonJson.Of(reckoned, request, output.Language), code)
+                : output.Answer(ReckonText.Of(reckoned, request, output.Language), code);
+        });
+        return command;
+    }
+
+    private static Made Reckon(string path, ReckonRequest request, CancellationToken cancel)
+    {
+        var data = DataFiles.LoadDefault();
+        if (data.Data is not { } known) return new Made(null, data.Faults, null);
+        var read = PieceFile.ReadFrom(path, known);
+        if (read.Piece is not { } piece) return new Made(null, read.Faults, path);
+        if (request.WornCircumferenceMm < Reckoning.LeastCircumferenceMm(piece))
+            return new Made(null, [Fault.Of(UsageCodes.LengthBounds, "--worn-circumference", Language.Number(request.WornCircumferenceMm.Value, 2),
+                ("min", Language.Number(Math.Ceiling(Reckoning.LeastCircumferenceMm(piece)), 0)),
+                ("max", Language.Number(Reckoning.LargestCircumferenceMm, 0)))], null);
+        var reckoned = Reckoning.Of(piece, known, request, cancel);
+        return new Made(reckoned, [], path);
+    }
+
+    private static ulong ReadSeed(string? text, string option, List<Fault> faults)
+    {
+        if (text is null) return new ReckonRequest().Seed;
+        if (ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var seed)) return seed;
+        faults.Add(Fault.Of(UsageCodes.SeedForm, option, text));
+        return 0;
+    }
+
+    /// <summary>What came of it: the readings, or what is wrong and with which file.</summary>
+    private sealed record Made(Reckoned? Reckoned, IReadOnlyList<Fault> Faults, string? File);
+}

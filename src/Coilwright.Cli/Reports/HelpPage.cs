@@ -1,0 +1,45 @@
+using System.CommandLine;
+using System.Globalization;
+using Coilwright.Wording;
+
+namespace Coilwright.Cli.Reports;
+
+/// <summary>The help: what it does, how to call it, an example.</summary>
+internal static class HelpPage
+{
+    public static string Of(RootCommand root, Command command, Language language)
+    {
+        var words = language.Help;
+        var page = new TextPage();
+        page.Paragraph(command.Description ?? "");
+
+        page.Heading(words.UsageHeading);
+        var call = command is RootCommand ? "coilwright VERB PIECE [options]" : $"coilwright {command.Name} {string.Join(' ', command.Arguments.Select(a => a.Name))} [options]";
+        page.Paragraph(call, 2);
+
+        if (command.Subcommands.Count > 0)
+        {
+            page.Heading(words.VerbsHeading);
+            page.Table([("", false), ("", false)], command.Subcommands.Select(c => new[] { c.Name, c.Description ?? "" }), 1);
+        }
+
+        page.Heading(words.OptionsHeading);
+        var options = command.Options.Concat(command is RootCommand ? [] : root.Options.Where(o => o.Recursive));
+        page.Table([("", false), ("", false)], command.Arguments.Select(a => new[] { a.Name, a.Description ?? "" })
+            .Concat(options.Select(o => new[] { string.Join(", ", o.Aliases.Where(a => a != "-?").Prepend(o.Name)) + (o.HelpName is { } value ? " " + value : ""), o.Description ?? "" })), 1);
+
+        page.Heading(words.ExamplesHeading);
+        page.Paragraph("coilwright reckon my-bracelet.piece.json", 2);
+        page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist \"6 1/2in\"", 2);
+        page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist 165 --json", 2);
+
+        page.Heading(words.ExitCodesHeading);
+        page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);
+        if (command is RootCommand)
+        {
+            page.Blank();
+            page.Paragraph(language.Fill(words.More, ("command", "coilwright VERB --help")));
+        }
+        return page.ToString();
+    }
+}

@@ -59,6 +59,9 @@ public sealed class Language
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 
+    /// <summary>Words on the lining-up curve.</summary>
+    public required WristCurveWords WristCurve { get; init; }
+
     /// <summary>Words of the bench in the browser.</summary>
     public required BenchWords Bench { get; init; }
 

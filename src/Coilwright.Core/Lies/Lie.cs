@@ -92,4 +92,18 @@ public sealed class Lie
 
     /// <summary>The angle of a place on the wire, degrees in (-180, 180].</summary>
     public double AngleDegAt(double alongMm) => Angles.NormalizedDeg(StartAngleDeg + 360 * alongMm / WirePerTurnMm);
+
+    /// <summary>The bead whose share a place on the wire lies in; null before the first and after the last.</summary>
+    /// <param name="alongMm">The place, mm from the starting end. Where two shares meet, the later one's.</param>
+    public int? BeadAt(double alongMm)
+    {
+        if (!(alongMm >= 0 && alongMm < BeadedMm)) return null;
+        var found = StartsMm.BinarySearch(alongMm);
+        return found >= 0 ? found : ~found - 1;
+    }
+
+    /// <summary>The bead that lies over, or under, a bead's middle some turns on; null where no bead does.</summary>
+    /// <param name="index">The bead.</param>
+    /// <param name="turns">How many turns on; negative goes back towards the starting end.</param>
+    public int? BeadOver(int index, int turns) => BeadAt(MiddleMm(index) + turns * WirePerTurnMm);
 }

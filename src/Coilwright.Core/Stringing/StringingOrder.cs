@@ -51,4 +51,28 @@ public sealed class StringingOrder
             return innermost.ToImmutable();
         }
     }
+
+    /// <summary>The order cut into the groups that read as one thing and what is strung between them: every bead is in exactly one stretch.</summary>
+    public ImmutableArray<Stretch> Stretches
+    {
+        get
+        {
+            var stretches = ImmutableArray.CreateBuilder<Stretch>();
+            var next = 0;
+            foreach (var group in ReadingGroups)
+            {
+                if (group.First > next) stretches.Add(new Stretch(null, next, group.First - next));
+                stretches.Add(new Stretch(group.Name, group.First, group.Count));
+                next = group.End;
+            }
+            if (next < Count) stretches.Add(new Stretch(null, next, Count - next));
+            return stretches.ToImmutable();
+        }
+    }
 }
+
+/// <summary>Neighbouring beads of an order: a group that reads as one thing, or what is strung between two of them.</summary>
+/// <param name="Group">The group's name; null between groups.</param>
+/// <param name="First">Index of its first bead, from 0.</param>
+/// <param name="Count">How many beads, 1 or more.</param>
+public sealed record Stretch(string? Group, int First, int Count);

@@ -50,6 +50,9 @@ public sealed class BeadFigure
     /// <summary>Whether a letter on it needs a cleared patch of <see cref="Ground"/> beneath.</summary>
     public bool LetterNeedsPatch => Pattern != Pattern.None || _colours.Length > 1;
 
+    /// <summary>Its drawings: one, or several for uneven kinds.</summary>
+    public IEnumerable<Symbol> Symbols => _drawings.Select(d => d.Symbol);
+
     /// <summary>The drawing for the bead at a place in the order, round its own middle.</summary>
     public Symbol At(int index) => _drawings[index % _drawings.Length].Symbol;
 

@@ -13,6 +13,13 @@ public sealed record SvgOptions
 
     /// <summary>Whether the picture takes whatever width its page gives it, instead of its own millimetres.</summary>
     public bool Fluid { get; init; }
+
+    /// <summary>Whether the words beside the picture say all there is to say: it then has no title and is passed over when read aloud.</summary>
+    public bool Decorative { get; init; }
+
+    /// <summary>Whether the drawings of its symbols are left out: the page has them already, from <see cref="SvgCanvas.WriteSymbols"/> under the same
+    /// prefix.</summary>
+    public bool SymbolsElsewhere { get; init; }
 }
 
 /// <summary>Writes a picture as SVG that stands alone: one text, no outside parts, the same bytes every time.</summary>
@@ -25,6 +32,8 @@ public sealed class SvgCanvas
 {
     /// <summary>The faces asked for, the best first. <see cref="CautiousSans"/> measures for any of them.</summary>
     public const string FontFamily = "'Atkinson Hyperlegible', 'DejaVu Sans', sans-serif";
+
+    private const string Root = "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"";
 
     private readonly StringBuilder _out = new();
     private readonly List<Symbol> _symbols = [];
@@ -42,44 +51,72 @@ public sealed class SvgCanvas
         return canvas._out.ToString();
     }
 
+    /// <summary>Writes symbols alone, unseen, for pictures on the same page that use them.</summary>
+    public static string WriteSymbols(IEnumerable<Symbol> symbols, SvgOptions? options = null)
+    {
+        var canvas = new SvgCanvas(options ?? new SvgOptions());
+        canvas._out.Append(Root).Append(" width=\"0\" height=\"0\" aria-hidden=\"true\" fill=\"none\" fill-rule=\"evenodd\" stroke-linejoin=\"round\">\n");
+        canvas.Collect(symbols.Select(s => new Stamp(s, default)));
+        canvas.Definitions();
+        canvas._out.Append("</svg>\n");
+        return canvas._out.ToString();
+    }
+
     private void Whole(Picture picture)
     {
         string title = Name("title"), desc = Name("desc");
-        _out.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"");
+        _out.Append(Root);
         if (!_options.Fluid)
         {
             Attribute("width", Number(picture.WidthMm) + "mm");
             Attribute("height", Number(picture.HeightMm) + "mm");
         }
         Attribute("viewBox", "0 0 " + Number(picture.WidthMm) + " " + Number(picture.HeightMm));
-        Attribute("role", "img");
-        Attribute("aria-labelledby", title + " " + desc);
-        Attribute("xml:lang", picture.Language);
+        if (_options.Decorative)
+        {
+            Attribute("aria-hidden", "true");
+        }
+        else
+        {
+            Attribute("role", "img");
+            Attribute("aria-labelledby", title + " " + desc);
+            Attribute("xml:lang", picture.Language);
+        }
         Attribute("font-family", FontFamily);
         Attribute("fill", "none");
         Attribute("fill-rule", "evenodd");
         Attribute("stroke-linejoin", "round");
-        _out.Append(">\n<title");
-        Attribute("id", title);
-        _out.Append('>').Append(Escaped(picture.Title)).Append("</title>\n<desc");
-        Attribute("id", desc);
-        _out.Append('>').Append(Escaped(picture.Description)).Append("</desc>\n");
-        Collect(picture.Marks);
-        if (_symbols.Count > 0)
+        _out.Append(">\n");
+        if (!_options.Decorative)
         {
-            _out.Append("<defs>\n");
-            foreach (var symbol in _symbols)
-            {
-                _out.Append("<g");
-                Attribute("id", Name(symbol.Name));
-                _out.Append(">\n");
-                foreach (var mark in symbol.Marks) Write(mark);
-                _out.Append("</g>\n");
-            }
-            _out.Append("</defs>\n");
+            _out.Append("<title");
+            Attribute("id", title);
+            _out.Append('>').Append(Escaped(picture.Title)).Append("</title>\n<desc");
+            Attribute("id", desc);
+            _out.Append('>').Append(Escaped(picture.Description)).Append("</desc>\n");
+        }
+        if (!_options.SymbolsElsewhere)
+        {
+            Collect(picture.Marks);
+            Definitions();
         }
         foreach (var mark in picture.Marks) Write(mark);
         _out.Append("</svg>\n");
+    }
+
+    private void Definitions()
+    {
+        if (_symbols.Count == 0) return;
+        _out.Append("<defs>\n");
+        foreach (var symbol in _symbols)
+        {
+            _out.Append("<g");
+            Attribute("id", Name(symbol.Name));
+            _out.Append(">\n");
+            foreach (var mark in symbol.Marks) Write(mark);
+            _out.Append("</g>\n");
+        }
+        _out.Append("</defs>\n");
     }
 
     // A symbol's own symbols come before it.

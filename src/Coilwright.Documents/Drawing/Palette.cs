@@ -55,6 +55,18 @@ public sealed record Palette
         _grey = true,
     };
 
+    /// <summary>The inks on a dark ground, for screens in the evening: for pictures that are lines and words, not beads, which keep their paper.</summary>
+    /// <remarks>Against the ground: ink 13:1, quiet 7:1, accent 7:1.</remarks>
+    public static Palette Evening { get; } = new()
+    {
+        Paper = new Srgb(0x1c, 0x18, 0x14),
+        Ink = new Srgb(0xf1, 0xe9, 0xdb),
+        Quiet = new Srgb(0xb8, 0xad, 0x9b),
+        Hairline = new Srgb(0x5a, 0x4e, 0x40),
+        Accent = new Srgb(0xeb, 0xa3, 0x87),
+        Steel = new Srgb(0xa3, 0xa8, 0xab),
+    };
+
     /// <summary>A colour from outside, as these inks print it.</summary>
     public Srgb Of(Srgb colour) => _grey ? colour.Grey() : colour;
 }

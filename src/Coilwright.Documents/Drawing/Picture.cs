@@ -20,6 +20,32 @@ public sealed record Picture(double WidthMm, double HeightMm, string Title, stri
     /// <remarks>What a group's clip hides is listed too, with <see cref="PlacedMark.Clip"/> saying what is left of it.</remarks>
     public IEnumerable<PlacedMark> Inked() => Opened(Marks, 0, 0, null, null);
 
+    /// <summary>Every symbol that is set down in it, each once.</summary>
+    public IEnumerable<Symbol> Symbols => Used(Marks).Distinct();
+
+    private static IEnumerable<Symbol> Used(ImmutableArray<Mark> marks) => marks.SelectMany(mark => mark switch
+    {
+        Group group => Used(group.Marks),
+        Stamp stamp => Used(stamp.Symbol.Marks).Prepend(stamp.Symbol),
+        _ => [],
+    });
+
+    /// <summary>Every mark that has an id, with the box of its ink: what a page lets her point at.</summary>
+    /// <remarks>Ink that a clip hides is counted in the box. A mark without ink is left out.</remarks>
+    /// <param name="typeface">What its words are measured with.</param>
+    public IEnumerable<(Mark Mark, Box Box)> Named(Typefaces.ITypeface typeface) => Named(Marks, 0, 0, typeface);
+
+    private static IEnumerable<(Mark, Box)> Named(ImmutableArray<Mark> marks, double rightMm, double downMm, Typefaces.ITypeface typeface)
+    {
+        foreach (var mark in marks)
+        {
+            if (mark.Id is not null && Opened([mark], rightMm, downMm, null, null).Select(p => p.Box(typeface)).OfType<Box>().ToArray() is { Length: > 0 } boxes)
+                yield return (mark, boxes.Aggregate((a, b) => a.With(b)));
+            if (mark is not Group group) continue;
+            foreach (var inner in Named(group.Marks, rightMm + group.MoveRightMm, downMm + group.MoveDownMm, typeface)) yield return inner;
+        }
+    }
+
     private static IEnumerable<PlacedMark> Opened(ImmutableArray<Mark> marks, double rightMm, double downMm, Outline? clip, string? sort)
     {
         foreach (var mark in marks)

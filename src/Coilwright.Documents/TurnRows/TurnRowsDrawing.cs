@@ -35,11 +35,14 @@ public static class TurnRowsDrawing
 
         var marks = ImmutableArray.CreateBuilder<Mark>();
         double left = frame.MarginMm, right = frame.PageMm - frame.MarginMm;
-        var y = HeaderComposition.Lay(style, model, !options.Close, left, right, frame.MarginMm, marks) + 5;
+        var y = options.RowsAlone ? frame.MarginMm / 2 : HeaderComposition.Lay(style, model, !options.Close, left, right, frame.MarginMm, marks) + 5;
         y = options.Close ? CloseRows(style, model, frame, figures, y, marks) : Rows(style, model, frame, figures, y, marks);
-        marks.Add(new Line(new Point(left, y), new Point(right, y), new Pen(style.Inks.Hairline, 0.25)));
-        y = KeyComposition.Lay(style, reckoned.Counts, figures, left, right, y + 4, marks) + 1.5;
-        y = Foot(style, frame, left, right, y, marks) + frame.MarginMm - 2;
+        if (!options.RowsAlone)
+        {
+            marks.Add(new Line(new Point(left, y), new Point(right, y), new Pen(style.Inks.Hairline, 0.25)));
+            y = KeyComposition.Lay(style, reckoned.Counts, figures, left, right, y + 4, marks) + 1.5;
+            y = Foot(style, frame, left, right, y, marks) + frame.MarginMm - 2;
+        }
         if (options.Paper) marks.Insert(0, new Rectangle(new Box(0, 0, frame.PageMm, y), Paint.Filled(style.Inks.Paper)) { Class = "paper" });
         return new Picture(frame.PageMm, y, reckoned.Piece.Title, Described(style, model), marks.ToImmutable()) { Language = style.Language.Code };
     }
@@ -80,7 +83,7 @@ public static class TurnRowsDrawing
         }
         var rows = Whole(scale);
         var page = Math.Max(rows, options.WidthMm ?? 0);
-        page = Math.Max(page, 2 * MarginMm + Math.Max(KeyComposition.LeastMm(style, model.Reckoned.Counts, scale), RulerMm * scale + 8));
+        if (!options.RowsAlone) page = Math.Max(page, 2 * MarginMm + Math.Max(KeyComposition.LeastMm(style, model.Reckoned.Counts, scale), RulerMm * scale + 8));
         var edge = MarginMm + numbers + airMm + Left(scale) + (page - rows) / 2;
         return new RowFrame(edge, scale, model.RowMm * scale, page, MarginMm, edge + model.TopMm * scale);
     }

@@ -9,6 +9,9 @@ public sealed record TurnRowsOptions
     /// <summary>Whether the sheet is covered with the warm paper's colour; without it the picture is see-through.</summary>
     public bool Paper { get; init; } = true;
 
+    /// <summary>Whether the rows stand alone, without title, figures, key and ruler: for a page that has them beside the picture.</summary>
+    public bool RowsAlone { get; init; }
+
     /// <summary>Whether it is drawn in greys, as a greyscale printer would.</summary>
     public bool Greyscale { get; init; }
 

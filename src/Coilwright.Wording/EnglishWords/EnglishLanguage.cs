@@ -16,6 +16,7 @@ internal static class EnglishLanguage
         Cautions = EnglishCautions.Make(),
         Report = EnglishReport.Make(),
         Help = EnglishHelp.Make(),
+        WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),
         TurnRows = EnglishTurnRows.Make(),
     };

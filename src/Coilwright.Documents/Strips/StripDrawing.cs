@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Readings;
+using Coilwright.Documents.BeadFigures;
+using Coilwright.Documents.Drawing;
+
+namespace Coilwright.Documents.Strips;
+
+/// <summary>Beads laid side by side as on a mat, at true proportion: one bead as a sample of its kind, or a group as a small strip.</summary>
+/// <remarks>Laid straight, so by their own lengths along the hole, not as they stand on the curve of the wrist. Without letters: a page has those
+/// beside it.</remarks>
+public sealed class StripDrawing
+{
+    private const double MarginMm = 0.6;
+    private readonly Reckoned _reckoned;
+    private readonly ImmutableDictionary<int, BeadFigure> _figures;
+
+    /// <summary>Makes ready to draw beads of a piece.</summary>
+    /// <param name="reckoned">The readings.</param>
+    /// <param name="scale">Millimetres of the picture for one of the bead.</param>
+    /// <param name="inks">The inks; in colour when null.</param>
+    public StripDrawing(Reckoned reckoned, double scale = 1, Palette? inks = null)
+    {
+        _reckoned = reckoned;
+        var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);
+        _figures = reckoned.Counts.Select((k, i) => (k.KindIndex, Figure: new BeadFigure(k.Bead, "kind-" + k.Letter.ToLowerInvariant(), scale, patterns[i], inks ?? Palette.Colour)))
+            .ToImmutableDictionary(f => f.KindIndex, f => f.Figure);
+    }
+
+    /// <summary>The symbols that its pictures are put together from.</summary>
+    public IEnumerable<Symbol> Symbols => _figures.Values.SelectMany(f => f.Symbols);
+
+    /// <summary>One bead of a kind.</summary>
+    /// <param name="kind">The kind, one that is strung.</param>
+    public Picture OfKind(KindCount kind) => Draw([(kind.KindIndex, 0)], kind.Bead.Name);
+
+    /// <summary>A stretch of the order.</summary>
+    /// <param name="first">Its first bead, from 0.</param>
+    /// <param name="count">How many beads.</param>
+    /// <param name="title">What it is, in words.</param>
+    public Picture OfStretch(int first, int count, string title) =>
+        Draw([.. Enumerable.Range(first, count).Select(i => (_reckoned.Piece.Order.Kinds[i], i))], title);
+
+    private Picture Draw(ImmutableArray<(int Kind, int Index)> beads, string title)
+    {
+        var half = beads.Max(b => _figures[b.Kind].Silhouette.HalfWidthMm) + MarginMm;
+        var x = MarginMm;
+        var marks = ImmutableArray.CreateBuilder<Mark>(beads.Length);
+        foreach (var (kind, index) in beads)
+        {
+            var figure = _figures[kind];
+            x += figure.Silhouette.HalfLengthMm;
+            marks.Add(new Stamp(figure.At(index), new Point(x, half)));
+            x += figure.Silhouette.HalfLengthMm;
+        }
+        return new Picture(x + MarginMm, 2 * half, title, "", marks.ToImmutable());
+    }
+}

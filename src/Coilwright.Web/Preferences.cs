@@ -71,4 +71,12 @@ public static class PreferenceWords
 {
     /// <summary>The value's name in small letters.</summary>
     public static string Word<T>(this T value) where T : struct, Enum => value.ToString().ToLowerInvariant();
+
+    /// <summary>How many times as large as usual letters are. The style sheets know the same figures.</summary>
+    public static double Factor(this TextSize size) => size switch
+    {
+        TextSize.Larger => 1.13,
+        TextSize.Largest => 1.34,
+        _ => 1,
+    };
 }

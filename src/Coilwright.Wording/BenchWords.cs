@@ -20,6 +20,9 @@ public sealed record BenchWords
 
     /// <summary>The readings beside the rows.</summary>
     public required ReadingsWords Readings { get; init; }
+
+    /// <summary>The order as cards and as text.</summary>
+    public required OrderViewWords Order { get; init; }
 }
 
 /// <summary>What the program says where it was started.</summary>
@@ -143,6 +146,9 @@ public sealed record RowsWords
 
     /// <summary>How to move among the beads.</summary>
     public required string Keys { get; init; }
+
+    /// <summary>What is selected and its buttons, as read aloud.</summary>
+    public required string SelectionName { get; init; }
 
     /// <summary>Nothing is selected.</summary>
     public required string NoneSelected { get; init; }
@@ -271,4 +277,23 @@ public sealed record ReadingsWords
 
     /// <summary>The cautions: heading.</summary>
     public required string Cautions { get; init; }
+}
+
+/// <summary>The order as cards and as text.</summary>
+public sealed record OrderViewWords
+{
+    /// <summary>Heading.</summary>
+    public required string Heading { get; init; }
+
+    /// <summary>Which of the two is shown.</summary>
+    public required string View { get; init; }
+
+    /// <summary>A group to a card.</summary>
+    public required string AsCards { get; init; }
+
+    /// <summary>As it is written.</summary>
+    public required string AsText { get; init; }
+
+    /// <summary>Name of a card that holds what is strung between groups.</summary>
+    public required string Between { get; init; }
 }

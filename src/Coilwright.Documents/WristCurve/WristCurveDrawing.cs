@@ -64,7 +64,8 @@ public static class WristCurveDrawing
 
         foreach (var run in Runs(curve))
             marks.Add(new Drawn(Outline.Through([.. run.Select(p => new Point(X(p.WristMm), Y(p.Cover!.Value)))], closed: false),
-                Paint.Lined(new Pen(inks.Ink, 0.5) { Ends = LineEnds.Round })) { Class = "curve" });
+                Paint.Lined(new Pen(inks.Ink, 0.5) { Ends = LineEnds.Round }))
+            { Class = "curve" });
 
         var y = TopMm + HeightMm + 1;
         foreach (var (from, to) in reckoned.Wrists.WishFailsMm)

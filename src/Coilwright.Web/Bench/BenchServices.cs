@@ -16,7 +16,9 @@ internal static class BenchServices
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(_ => ReadData(options));
         services.AddSingleton<IPieceShelf, MemoryShelf>();
+        services.AddSingleton<Reckoner>();
         services.AddSingleton<ExamplePieces>();
+        services.AddHostedService<FirstPieceReady>();
         services.AddScoped<BenchSession>();
         services.AddScoped<PreferencesKeeper>();
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Storage.Shelf;
 
@@ -7,9 +6,11 @@ namespace Coilwright.Web.Bench;
 
 /// <summary>One visitor's bench: the piece that lies on it, the wrist it is looked at on, its readings, and what is selected.</summary>
 /// <remarks>Belongs to one circuit and is used on its dispatcher only. Holds state and asks the core; works out nothing.</remarks>
-public sealed class BenchSession(IPieceShelf shelf, ReckoningData data)
+public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner)
 {
     private readonly LatestOnly _reckoning = new();
+    private long _asked;
+    private long _shown;
 
     /// <summary>Something on the bench changed.</summary>
     public event Action? Changed;
@@ -55,11 +56,12 @@ public sealed class BenchSession(IPieceShelf shelf, ReckoningData data)
 
     private async Task ReckonAsync()
     {
-        if (Shelved is not { Piece: var piece }) return;
-        var wrist = WristMm;
-        var reckoned = await _reckoning.RunAsync(() => Reckoning.Of(piece, data, new ReckonRequest { WristMm = wrist }));
-        if (reckoned is null) return;
-        Reckoned = reckoned;
+        if (Shelved is not { } shelved) return;
+        var (wrist, mine) = (WristMm, ++_asked);
+        var reckoned = reckoner.Known(shelved, wrist) ?? await _reckoning.RunAsync(() => reckoner.Reckon(shelved, wrist));
+        // What was asked for earlier may come later.
+        if (reckoned is null || mine < _shown) return;
+        (Reckoned, _shown) = (reckoned, mine);
         Changed?.Invoke();
     }
 }

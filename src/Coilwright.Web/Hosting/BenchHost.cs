@@ -5,6 +5,7 @@ using Coilwright.Web.Components;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.ResponseCompression;
+using Microsoft.Extensions.FileProviders;
 
 namespace Coilwright.Web.Hosting;
 
@@ -55,10 +56,19 @@ public static class BenchHost
         app.UseResponseCompression();
         app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseAntiforgery();
+        app.UseStaticFiles(Fonts(options));
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
+
+    // The typefaces lie beside the program, not in the sources, and never change under one name.
+    private static StaticFileOptions Fonts(BenchOptions options) => new()
+    {
+        RequestPath = "/fonts",
+        FileProvider = new PhysicalFileProvider(Path.Combine(options.ProgramFolder, "fonts")),
+        OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=604800",
+    };
 
     /// <summary>The port itself when nobody listens on it, else 0: any free one.</summary>
     private static int FreePort(int port)

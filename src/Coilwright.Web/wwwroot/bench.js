@@ -6,6 +6,31 @@
     // The page is no longer only a picture of itself: it answers.
     live() { document.documentElement.dataset.live = ''; },
 
+    // Tells a component how wide its box is, now and whenever that changes by more than a hair.
+    watchWidth(box, component) {
+      let told = 0;
+      const tell = () => {
+        const px = Math.round(box.clientWidth);
+        if (Math.abs(px - told) < 2) return;
+        told = px;
+        document.cookie = `coilwright-width=${document.documentElement.clientWidth}; path=/; max-age=31536000; SameSite=Strict`;
+        component.invokeMethodAsync('Wide', px);
+      };
+      const observer = new ResizeObserver(tell);
+      observer.observe(box);
+      tell();
+      return { stop() { observer.disconnect(); } };
+    },
+
+    // Brings a part of the page into sight.
+    show(selector) { document.querySelector(selector)?.scrollIntoView({ block: 'nearest', inline: 'nearest' }); },
+
+    // Scrolls what is too wide for the page to its middle.
+    centre(selector) {
+      const box = document.querySelector(selector);
+      if (box) box.scrollLeft = (box.scrollWidth - box.clientWidth) / 2;
+    },
+
     // Settings are shown at once and kept in a cookie, so that the next page is drawn with them.
     keepLook(cookie, text, light, textSize, language) {
       const year = 365 * 24 * 3600;

@@ -53,6 +53,7 @@ internal static class EnglishBench
             BeadList = "Beads in the order they are strung",
             Bead = "{number}, {name}, {letter}, turn {turn}, {angleDeg:place}",
             Keys = "Tap a bead. Keys: left and right go along the wire, up and down to the turn beside; with Shift they take more in.",
+            SelectionName = "Selected beads",
             NoneSelected = "No bead is selected.",
             OneSelected = "Bead {number}: {name} ({letter}), turn {turn}, {angleDeg:place}.",
             SomeSelected = "{beads} beads, {mm:length} of wire.",
@@ -105,6 +106,14 @@ internal static class EnglishBench
             Use = "use {count}",
             Sizes = "{alongMm:mm} along the hole, {acrossMm:mm} across",
             Cautions = "Cautions",
+        },
+        Order = new OrderViewWords
+        {
+            Heading = "Stringing order",
+            View = "Shown",
+            AsCards = "as cards",
+            AsText = "as text",
+            Between = "between",
         },
     };
 }

@@ -1,5 +1,6 @@
 using Bunit;
 using Coilwright.Core.Readings;
+using Coilwright.Web.Bench;
 using Coilwright.Web.Components.Bench;
 
 namespace Coilwright.Web.Tests.Components;
@@ -7,6 +8,9 @@ namespace Coilwright.Web.Tests.Components;
 /// <summary>Names are hers and may be anything; none of them may become part of the page.</summary>
 public sealed class ShownAsTextTests : BunitContext
 {
+    // What the page asks of the browser is where to scroll to; here there is none.
+    public ShownAsTextTests() => JSInterop.Mode = JSRuntimeMode.Loose;
+
     public static TheoryData<string> Names =>
     [
         "<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>", "</style><style>*{display:none}", "{{7*7}}", "\u202Egnitlom", "🪨🐚",
@@ -20,8 +24,24 @@ public sealed class ShownAsTextTests : BunitContext
         var description = piece.Beads[0].Description with { Name = name };
         Assert.True(Core.Beads.Bead.TryMake(description, out var bead, out _));
         var reckoned = Reckoning.Of(piece with { Beads = piece.Beads.SetItem(0, bead!) }, Examples.Data);
-        var shown = Render<BeadsOfThePiece>(p => p.Add(c => c.Reckoned, reckoned));
-        Assert.Equal(name, shown.Find(".kind-name").TextContent);
+        var drawings = KindDrawings.Of(reckoned);
+
+        var kinds = Render<BeadsOfThePiece>(p => p.Add(c => c.Reckoned, reckoned).Add(c => c.Drawings, drawings));
+        Assert.Equal(name, kinds.Find(".kind-name bdi").TextContent);
+        AssertHarmless(kinds);
+
+        var rows = Render<TurnRowsView>(p => p.Add(c => c.Reckoned, reckoned).Add(c => c.Selection, Selection.Of(0)));
+        Assert.Contains(name, rows.Find(".rows-beads #bead-1").GetAttribute("aria-label"), StringComparison.Ordinal);
+        AssertHarmless(rows);
+
+        var bar = Render<SelectionBar>(p => p.Add(c => c.Reckoned, reckoned).Add(c => c.Selection, Selection.Of(0)));
+        Assert.Contains(name, bar.Find("p").TextContent, StringComparison.Ordinal);
+        AssertHarmless(bar);
+    }
+
+    private static void AssertHarmless(IRenderedComponent<Microsoft.AspNetCore.Components.IComponent> shown)
+    {
         Assert.Empty(shown.FindAll("script, img, style"));
+        Assert.DoesNotContain(shown.FindAll("*"), e => e.Attributes.Any(a => a.Name.StartsWith("onerror", StringComparison.Ordinal)));
     }
 }

@@ -1,0 +1,45 @@
+using Coilwright.Core.Pieces;
+using Coilwright.Core.Readings;
+using Coilwright.Storage.Shelf;
+
+namespace Coilwright.Web.Bench;
+
+/// <summary>Asks the core for readings, and keeps the last few.</summary>
+/// <remarks>A page is drawn twice when it is opened: once to be sent and once when it comes to life. What the first drawing asked for is there at once
+/// for the second, so that nothing flickers. May be asked by many at once.</remarks>
+public sealed class Reckoner(ReckoningData data)
+{
+    private const int Kept = 24;
+    private readonly Lock _gate = new();
+    private readonly LinkedList<((Guid, long, double) Key, Reckoned Reckoned)> _last = [];
+
+    /// <summary>Materials, steels and choices that are reckoned with.</summary>
+    public ReckoningData Data => data;
+
+    /// <summary>The readings if they were asked for lately; null otherwise.</summary>
+    public Reckoned? Known(ShelvedPiece piece, double wristMm)
+    {
+        lock (_gate)
+            for (var node = _last.First; node is not null; node = node.Next)
+                if (node.Value.Key == (piece.Id, piece.Revision, wristMm))
+                {
+                    _last.Remove(node);
+                    _last.AddFirst(node);
+                    return node.Value.Reckoned;
+                }
+        return null;
+    }
+
+    /// <summary>The readings of a piece on a wrist, mm. Takes as long as it takes: not for the page's own thread.</summary>
+    public Reckoned Reckon(ShelvedPiece piece, double wristMm)
+    {
+        if (Known(piece, wristMm) is { } known) return known;
+        var reckoned = Reckoning.Of(piece.Piece, data, new ReckonRequest { WristMm = wristMm });
+        lock (_gate)
+        {
+            _last.AddFirst(((piece.Id, piece.Revision, wristMm), reckoned));
+            if (_last.Count > Kept) _last.RemoveLast();
+        }
+        return reckoned;
+    }
+}

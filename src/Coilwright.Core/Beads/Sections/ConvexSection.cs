@@ -1,5 +1,3 @@
-using Coilwright.Core.Numerics;
-
 namespace Coilwright.Core.Beads.Sections;
 
 /// <summary>A bead cut through in the plane of the coil: a convex figure that is its own mirror image left and right.</summary>
@@ -45,8 +43,28 @@ public abstract class ConvexSection
         return -psi;
     }
 
+    /// <summary>The lean of <see cref="LeanRad"/> and how far along its line the touching point lies, mm from the foot of the coil's centre.</summary>
+    /// <remarks>The lean falls by 1 / that distance per millimetre of q, which tells which way to move the line between two neighbours.</remarks>
+    internal virtual (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm)
+    {
+        var lean = LeanRad(qMm, radiusMm);
+        return (lean, AlongMm(lean, radiusMm));
+    }
+
+    private protected double AlongMm(double leanRad, double radiusMm) => Touching(-leanRad, radiusMm).Slope;
+
     /// <summary>Half length along the hole, mm.</summary>
     public double HalfLengthMm => SupportPoint(0).X;
+
+    /// <summary>Distances from the coil's centre of the lines along the figure's flat sides on the right, mm: most neighbours touch it there.</summary>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm.</param>
+    /// <param name="flats">Takes them; as many as fit.</param>
+    /// <returns>How many there are.</returns>
+    internal virtual int Flats(double radiusMm, Span<double> flats)
+    {
+        flats[0] = HalfLengthMm;
+        return 1;
+    }
 
     /// <summary>Height of the lowest point over the hole's centre, mm; below the hole it is negative.</summary>
     public double LowestMm => SupportPoint(-Math.PI / 2).Y;
@@ -84,7 +102,21 @@ public sealed class PolygonSection : ConvexSection
     private readonly (double X, double Y)[] _corners;
 
     /// <summary>Makes it from the corners with x of 0 or more, mm; any order.</summary>
-    public PolygonSection(params (double X, double Y)[] corners) => _corners = corners;
+    public PolygonSection(params (double X, double Y)[] corners) => _corners = [.. corners.Distinct().OrderBy(c => c.Y)];
+
+    internal override int Flats(double radiusMm, Span<double> flats)
+    {
+        // From the lowest corner to the highest the right side is one chain; a side's line leaves the coil's centre at the cross product.
+        var count = Math.Min(_corners.Length - 1, flats.Length);
+        for (var i = 0; i < count; i++) flats[i] = LineMm(_corners[i], _corners[i + 1], radiusMm);
+        return count;
+    }
+
+    internal static double LineMm((double X, double Y) below, (double X, double Y) above, double radiusMm)
+    {
+        double dx = above.X - below.X, dy = above.Y - below.Y;
+        return (below.X * dy - (below.Y + radiusMm) * dx) / Math.Sqrt(dx * dx + dy * dy);
+    }
 
     /// <inheritdoc/>
     public override (double X, double Y) SupportPoint(double psi)
@@ -101,18 +133,27 @@ public sealed class PolygonSection : ConvexSection
     }
 
     /// <inheritdoc/>
-    public override double LeanRad(double qMm, double radiusMm)
+    public override double LeanRad(double qMm, double radiusMm) => Touch(qMm, radiusMm).LeanRad;
+
+    internal override (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm) => TouchCorners(_corners, qMm, radiusMm);
+
+    /// <summary>The touching line of a figure that it can only touch at corners.</summary>
+    internal static (double LeanRad, double AlongMm) TouchCorners(ReadOnlySpan<(double X, double Y)> corners, double qMm, double radiusMm)
     {
         // For one corner at polar radius rho and polar angle delta: rho sin(psi + delta) = q. The line must clear every corner, so the most leans.
-        var lean = double.NegativeInfinity;
-        foreach (var (x, y) in _corners)
+        double lean = double.NegativeInfinity, along = 0;
+        foreach (var (x, y) in corners)
         {
             var up = y + radiusMm;
-            var rho = Math.Sqrt(x * x + up * up);
+            var square = x * x + up * up;
             // A line further out than this corner clears it however it leans.
-            if (qMm <= rho) lean = Math.Max(lean, Math.Atan2(x, up) - Math.Asin(Math.Max(qMm / rho, -1)));
+            if (qMm > 0 && qMm * qMm > square) continue;
+            var foot = Math.Sqrt(Math.Max(0, square - qMm * qMm));
+            // delta - asin(q / rho), as one arctangent of the difference of both angles.
+            var leans = Math.Atan2(x * foot - up * qMm, up * foot + x * qMm);
+            if (leans > lean) (lean, along) = (leans, foot);
         }
-        return lean;
+        return (lean, along);
     }
 }
 
@@ -147,9 +188,16 @@ public sealed class RoundedSection : ConvexSection
 
     /// <inheritdoc/>
     public override double LeanRad(double qMm, double radiusMm) =>
-        _halfFlat == 0 && _halfHeight == _halfLength
-            ? Math.Asin(Math.Clamp((_halfLength - qMm) / (radiusMm + _centreY), -1, 1))
-            : base.LeanRad(qMm, radiusMm);
+        IsBall ? Math.Asin(Math.Clamp((_halfLength - qMm) / (radiusMm + _centreY), -1, 1)) : base.LeanRad(qMm, radiusMm);
+
+    internal override (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm)
+    {
+        if (!IsBall) return base.Touch(qMm, radiusMm);
+        var sin = Math.Clamp((_halfLength - qMm) / (radiusMm + _centreY), -1, 1);
+        return (Math.Asin(sin), (radiusMm + _centreY) * Math.Sqrt(1 - sin * sin));
+    }
+
+    private bool IsBall => _halfFlat == 0 && _halfHeight == _halfLength;
 }
 
 /// <summary>A barrel: its side bulges as a parabola between two flat ends.</summary>
@@ -190,65 +238,52 @@ public sealed class DomeSection(double halfLengthMm, double heightMm, double bac
 
 /// <summary>A curved tube of its own curve, at most half a circle: two end faces and an outside of one arc. Its inside is taken as closed, since no
 /// neighbour fits in there.</summary>
-/// <param name="lengthMm">Length along the tube's middle, mm.</param>
-/// <param name="curveRadiusMm">Radius of that curve, mm.</param>
-/// <param name="bearingReachMm">From the hole's centre to the tube's inner side, mm.</param>
-/// <param name="outerReachMm">From the hole's centre to its outer side, mm.</param>
-public sealed class CurvedTubeSection(double lengthMm, double curveRadiusMm, double bearingReachMm, double outerReachMm) : ConvexSection
+public sealed class CurvedTubeSection : ConvexSection
 {
+    private readonly double _turn, _curveRadius, _outside;
+    private readonly (double X, double Y)[] _corners;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="lengthMm">Length along the tube's middle, mm.</param>
+    /// <param name="curveRadiusMm">Radius of that curve, mm.</param>
+    /// <param name="bearingReachMm">From the hole's centre to the tube's inner side, mm.</param>
+    /// <param name="outerReachMm">From the hole's centre to its outer side, mm.</param>
+    public CurvedTubeSection(double lengthMm, double curveRadiusMm, double bearingReachMm, double outerReachMm)
+    {
+        _turn = lengthMm / (2 * curveRadiusMm);
+        _curveRadius = curveRadiusMm;
+        _outside = curveRadiusMm + outerReachMm;
+        _corners = [EndAt(curveRadiusMm - bearingReachMm), EndAt(_outside)];
+
+        (double, double) EndAt(double at) => (at * Math.Sin(_turn), at * Math.Cos(_turn) - curveRadiusMm);
+    }
+
     /// <inheritdoc/>
     public override (double X, double Y) SupportPoint(double psi)
     {
-        var (sin, cos) = Math.SinCos(psi);
-        var turn = lengthMm / (2 * curveRadiusMm);
-        var outside = curveRadiusMm + outerReachMm;
-        if (psi >= Math.PI / 2 - turn) return (outside * cos, outside * sin - curveRadiusMm);
+        if (psi >= Math.PI / 2 - _turn)
+        {
+            var (sin, cos) = Math.SinCos(psi);
+            return (_outside * cos, _outside * sin - _curveRadius);
+        }
         // The end face is square to (cos turn, -sin turn): above that normal its outer corner is the furthest, below it the inner one.
-        var at = psi >= -turn ? outside : curveRadiusMm - bearingReachMm;
-        return (at * Math.Sin(turn), at * Math.Cos(turn) - curveRadiusMm);
+        return psi >= -_turn ? _corners[1] : _corners[0];
     }
-}
 
-/// <summary>How near two neighbours can stand on the curve.</summary>
-public static class NeighbourContact
-{
-    /// <summary>Least angle between the middles of two neighbours on a circle of radius R, radians; 0 or more.</summary>
-    /// <remarks>Each bead is tangent to the circle at its middle and takes no play on the wire. A bead of several parts (a seat and the overhang
-    /// over it) is kept apart part by part; the largest angle counts. Where a part reaches as far as the coil's centre it fills the coil and
-    /// the answer is half a turn. Source: derived in docs/theory/curve-true-length.md.</remarks>
-    public static double AngleRad(IReadOnlyList<ConvexSection> left, IReadOnlyList<ConvexSection> right, double radiusMm)
+    internal override int Flats(double radiusMm, Span<double> flats)
     {
-        var angle = 0.0;
-        foreach (var l in left)
-            foreach (var r in right)
-                angle = Math.Max(angle, AngleRad(l, r, radiusMm));
-        return angle;
+        flats[0] = PolygonSection.LineMm(_corners[0], _corners[1], radiusMm);
+        return 1;
     }
 
-    private static double AngleRad(ConvexSection left, ConvexSection right, double radiusMm)
+    /// <inheritdoc/>
+    public override double LeanRad(double qMm, double radiusMm) => Touch(qMm, radiusMm).LeanRad;
+
+    internal override (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm)
     {
-        // Between these distances from the coil's centre a line can pass that has each figure wholly on its own side.
-        var least = -(radiusMm + left.LowestMm);
-        var most = radiusMm + right.LowestMm;
-        if (least >= 0 || most <= 0) return Math.PI;
-        if (ReferenceEquals(left, right)) return 2 * left.LeanRad(0, radiusMm);
-        if (PassesUnder(left, right, radiusMm) || PassesUnder(right, left, radiusMm)) return 0;
-
-        // The sum has one valley (the lines between two convex figures make one family), nearly always between the two half lengths.
-        var reach = left.HalfLengthMm + right.HalfLengthMm;
-        var from = Math.Max(least, -right.HalfLengthMm - 0.5 * reach);
-        var to = Math.Min(most, left.HalfLengthMm + 0.5 * reach);
-        var found = Valley(from, to);
-        var edge = 1e-6 * reach;
-        // Else a small neighbour tucks under an overhang, and the line between them lies nearly along the wire.
-        if ((found.At - from < edge && from > least) || (to - found.At < edge && to < most)) found = Valley(least, most);
-        return found.Value;
-
-        Minimum Valley(double a, double b) =>
-            BrentMinimum.Of(q => left.LeanRad(q, radiusMm) + right.LeanRad(-q, radiusMm), a, b, 1e-9 * reach);
+        var touch = PolygonSection.TouchCorners(_corners, qMm, radiusMm);
+        if (-touch.LeanRad < Math.PI / 2 - _turn) return touch;
+        var lean = base.LeanRad(qMm, radiusMm);
+        return (lean, AlongMm(lean, radiusMm));
     }
-
-    /// <summary>Whether a neighbour is so low that it would pass under this part and never touch it.</summary>
-    private static bool PassesUnder(ConvexSection low, ConvexSection high, double radiusMm) =>
-        low.HighestMm <= high.LowestMm && low.FurthestMm(radiusMm) <= radiusMm + high.LowestMm;
 }

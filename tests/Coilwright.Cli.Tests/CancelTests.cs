@@ -20,10 +20,11 @@ public class CancelTests
     }
 
     [Fact]
-    public void Ctrl_C_while_it_reckons_ends_with_130()
+    public void Ctrl_C_while_it_reckons_ends_with_130_and_leaves_nothing_half_written()
     {
         using var folder = new OwnFolder();
-        var process = Waiting(folder, out var held, "--json");
+        Directory.CreateDirectory(folder["target"]);
+        var process = Waiting(folder, out var held, "--draw", Path.Combine(folder["target"], "rows.svg"), "--json");
         using (var writer = new StreamWriter(held)) writer.Write(Pieces.Long(20_000));
         // It has its whole input from here on; reckoning 80,000 beads takes seconds, so it is in the middle of it.
         Thread.Sleep(300);
@@ -32,6 +33,7 @@ public class CancelTests
         var ran = TheProgram.Finish(process);
         Assert.Equal(130, ran.Code);
         Assert.Empty(ran.OutBytes);
+        Assert.Empty(Directory.GetFileSystemEntries(folder["target"]));
     }
 
     /// <summary>A run that has opened a pipe as its piece and waits for what comes through it; the pipe is held open for writing.</summary>

@@ -19,7 +19,7 @@ public class HelpTests
     {
         var ran = TheProgram.Run(args);
         Assert.Equal(0, ran.Code);
-        foreach (var word in new[] { "--wrist MM", "--worn-circumference MM", "--seed N", "--json", "coilwright reckon my-bracelet.piece.json" })
+        foreach (var word in new[] { "--wrist MM", "--worn-circumference MM", "--seed N", "--json", "--draw FILE.svg", "coilwright reckon my-bracelet.piece.json" })
             Assert.Contains(word, ran.Out, StringComparison.Ordinal);
         Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }

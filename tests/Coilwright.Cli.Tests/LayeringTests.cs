@@ -8,7 +8,7 @@ public class LayeringTests
 {
     private static readonly Assembly Core = typeof(Core.Pieces.Piece).Assembly;
     private static readonly Assembly Wording = typeof(Wording.Language).Assembly;
-    private static readonly Assembly Documents = Assembly.Load("Coilwright.Documents");
+    private static readonly Assembly Documents = typeof(Documents.Canvases.SvgCanvas).Assembly;
     private static readonly Assembly Storage = typeof(Storage.PieceFile).Assembly;
 
     [Fact]

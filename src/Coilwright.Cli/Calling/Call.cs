@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.Reflection;
+using System.Runtime.InteropServices;
 using Coilwright.Cli.Commands;
 using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
@@ -17,6 +18,10 @@ internal static class Call
     // How long a verb may take to stop by itself before it is stopped: it only has to finish a file that it is writing.
     private static readonly TimeSpan StopWithin = TimeSpan.FromSeconds(5);
 
+    // SIGXFSZ on Linux: a limit on the size of files is reached. Unheard it ends the process in the middle of a file; heard, the write fails
+    // like one on a full disk, which is told and cleaned up after.
+    private const int FileSizeLimitReached = 25;
+
     /// <summary>The program's version.</summary>
     public static string Version { get; } =
         typeof(Call).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
@@ -24,6 +29,9 @@ internal static class Call
     public static async Task<int> RunAsync(string[] args)
     {
         var output = new Output(Languages.English, args.TakeWhile(a => a != "--").Contains(JsonFlag, StringComparer.Ordinal));
+        using var limit = OperatingSystem.IsLinux()
+            ? PosixSignalRegistration.Create((PosixSignal)FileSizeLimitReached, context => context.Cancel = true)
+            : null;
         try
         {
             var root = Root(output);

@@ -1,16 +1,19 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Text;
 using Coilwright.Cli.Calling;
 using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
+using Coilwright.Documents.Canvases;
+using Coilwright.Documents.TurnRows;
 using Coilwright.Storage;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Commands;
 
-/// <summary><c>reckon</c>: every reading of a piece, as a report or as JSON.</summary>
+/// <summary><c>reckon</c>: every reading of a piece, as a report or as JSON, and its turn rows drawn.</summary>
 internal static class ReckonCommand
 {
     public static Command Make(Output output)
@@ -21,7 +24,8 @@ internal static class ReckonCommand
         var worn = new Option<string?>("--worn-circumference") { Description = words.WornCircumference, HelpName = "MM" };
         var seed = new Option<string?>("--seed") { Description = words.Seed, HelpName = "N" };
         var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
-        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, seed, json };
+        var draw = new Option<string?>("--draw") { Description = words.Draw, HelpName = "FILE.svg" };
+        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, seed, json, draw };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -35,30 +39,37 @@ internal static class ReckonCommand
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
+            var target = parsed.GetValue(draw);
             // Reading may wait on a pipe and reckoning may take long; neither holds up Ctrl-C.
-            var made = await Task.Run(() => Reckon(path, request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => Reckon(path, request, target is not null, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             if (made.Reckoned is not { } reckoned) return output.Fail(made.Faults, made.File);
 
+            // The file comes before the report, and nothing stops between the two: a report is only seen when all is done.
+            if (target is not null && SafeFile.Write(target, made.Drawing) is { } unwritable) return output.Fail([unwritable], target);
             var code = reckoned.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
             return output.IsJson
                 ? output.Answer(ReckonJson.Of(reckoned, request, output.Language), code)
-                : output.Answer(ReckonText.Of(reckoned, request, output.Language), code);
+                : output.Answer(ReckonText.Of(reckoned, request, output.Language, target), code);
         });
         return command;
     }
 
-    private static Made Reckon(string path, ReckonRequest request, CancellationToken cancel)
+    private static Made Reckon(string path, ReckonRequest request, bool draws, Language language, CancellationToken cancel)
     {
         var data = DataFiles.LoadDefault();
-        if (data.Data is not { } known) return new Made(null, data.Faults, null);
+        if (data.Data is not { } known) return new Made(null, [], data.Faults, null);
         var read = PieceFile.ReadFrom(path, known);
-        if (read.Piece is not { } piece) return new Made(null, read.Faults, path);
+        if (read.Piece is not { } piece) return new Made(null, [], read.Faults, path);
         if (request.WornCircumferenceMm < Reckoning.LeastCircumferenceMm(piece))
-            return new Made(null, [Fault.Of(UsageCodes.LengthBounds, "--worn-circumference", Language.Number(request.WornCircumferenceMm.Value, 2),
+            return new Made(null, [], [Fault.Of(UsageCodes.LengthBounds, "--worn-circumference", Language.Number(request.WornCircumferenceMm.Value, 2),
                 ("min", Language.Number(Math.Ceiling(Reckoning.LeastCircumferenceMm(piece)), 0)),
                 ("max", Language.Number(Reckoning.LargestCircumferenceMm, 0)))], null);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
-        return new Made(reckoned, [], path);
+        byte[] drawing = draws
+            ? Encoding.UTF8.GetBytes(SvgCanvas.Write(TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language })))
+            : [];
+        cancel.ThrowIfCancellationRequested();
+        return new Made(reckoned, drawing, [], path);
     }
 
     private static ulong ReadSeed(string? text, string option, List<Fault> faults)
@@ -69,6 +80,6 @@ internal static class ReckonCommand
         return 0;
     }
 
-    /// <summary>What came of it: the readings, or what is wrong and with which file.</summary>
-    private sealed record Made(Reckoned? Reckoned, IReadOnlyList<Fault> Faults, string? File);
+    /// <summary>What came of it: the readings and the drawing, or what is wrong and with which file.</summary>
+    private sealed record Made(Reckoned? Reckoned, byte[] Drawing, IReadOnlyList<Fault> Faults, string? File);
 }

@@ -30,7 +30,7 @@ internal static class HelpPage
 
         page.Heading(words.ExamplesHeading);
         page.Paragraph("coilwright reckon my-bracelet.piece.json", 2);
-        page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist \"6 1/2in\"", 2);
+        page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist \"6 1/2in\" --draw rows.svg", 2);
         page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist 165 --json", 2);
 
         page.Heading(words.ExitCodesHeading);

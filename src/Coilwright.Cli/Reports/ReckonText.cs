@@ -31,7 +31,8 @@ internal sealed class ReckonText
     /// <param name="reckoned">The readings.</param>
     /// <param name="request">What was asked.</param>
     /// <param name="language">The language.</param>
-    public static string Of(Reckoned reckoned, ReckonRequest request, Language language)
+    /// <param name="drawing">The file that the turn rows were drawn in, or null.</param>
+    public static string Of(Reckoned reckoned, ReckonRequest request, Language language, string? drawing)
     {
         var text = new ReckonText(reckoned, request, language);
         text.Piece();
@@ -47,6 +48,11 @@ internal sealed class ReckonText
         text.Cautions();
         text.Details();
         text.Wrists();
+        if (drawing is not null)
+        {
+            text._page.Blank();
+            text._page.Paragraph(language.Sentence(language.Help.Drawn, ("file", drawing)));
+        }
         return text._page.ToString();
     }
 

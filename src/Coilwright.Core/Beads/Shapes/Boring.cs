@@ -28,12 +28,11 @@ public static class Boring
         if (boreMm <= wireMm) return 0;
         // A straighter tube touches the wire's outside at its middle and the inside at its ends; a more curved one the other way round.
         var s = tubeRadiusMm >= radiusMm ? 1 : -1;
-        var inner = tubeRadiusMm - s * boreMm / 2;
-        var wire = radiusMm - s * wireMm / 2;
         // How far the two centres lie apart when they touch in the middle; never nought, since the hole is wider than the wire.
-        var off = tubeRadiusMm + s * boreMm / 2 - radiusMm - s * wireMm / 2;
-        var cos = (inner * inner - wire * wire + off * off) / (2 * off * inner);
-        return Math.Abs(cos) >= 1 ? null : 2 * tubeRadiusMm * Math.Acos(cos);
+        var off = tubeRadiusMm - radiusMm + s * (boreMm - wireMm) / 2;
+        // sin^2 of half the angle from the middle to where the circles cross. Written so that two near-equal squares are not taken from each other.
+        var square = s * (boreMm - wireMm) * (2 * radiusMm - s * boreMm) / (4 * off * (tubeRadiusMm - s * boreMm / 2));
+        return square is > 0 and < 1 ? 4 * tubeRadiusMm * Math.Asin(Math.Sqrt(square)) : null;
     }
 
     /// <summary>Longest hollow bead whose two end holes of diameter b in walls of thickness w slide over the wire, mm: between its walls the wire

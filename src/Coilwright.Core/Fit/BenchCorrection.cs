@@ -7,7 +7,7 @@ namespace Coilwright.Core.Fit;
 
 /// <summary>What a measured row said beside what the beads' lengths said.</summary>
 /// <param name="Row">The row.</param>
-/// <param name="ReckonedMm">What its beads were reckoned to take at rest before the correction, mm.</param>
+/// <param name="ReckonedMm">What its beads were reckoned to take at rest before the correction, from the first one's outer end to the last one's, mm.</param>
 public sealed record RowDifference(MeasuredRow Row, double ReckonedMm);
 
 /// <summary>A piece corrected from the bench.</summary>
@@ -18,7 +18,7 @@ public sealed record BenchCorrected(ImmutableArray<Bead> Kinds, double[]? Factor
 
 /// <summary>Corrects the beads' lengths from rows measured on the wire: measured rows overrule formulas, and what they teach serves the rest.</summary>
 /// <remarks>
-/// <para>A row is read along the coil at rest. Its difference to what was reckoned is laid on the lot means by how unsure they are: the linear
+/// <para>A row is read along the coil at rest, from the outer end of its first bead to that of its last. Its difference to what was reckoned is laid on the lot means by how unsure they are: the linear
 /// least-squares update, row after row, with what the rows leave in common doubt between kinds kept. How far the row answers to a kind's length
 /// (a flat bead hinges, so a millimetre of it takes more than a millimetre of wire) is found by trying. What the means do not take stays with
 /// the measured beads as a common factor, so that the row comes out at its measured length exactly.</para>
@@ -49,9 +49,10 @@ public static class BenchCorrection
             if (kinds[k].Description.Seat is null) kinds[k] = kinds[k].WithLengthMm(kinds[k].LengthMm, Math.Sqrt(Math.Max(0, doubt[k, k])));
         var factors = new double[piece.Order.Count];
         Array.Fill(factors, 1);
+        var shares = new CurveShares([.. kinds], piece.Order).AtRadius(piece.Wire.RelaxedRadiusMm);
         foreach (var row in piece.MeasuredRows)
         {
-            var factor = row.TotalMm / new StrungRow(piece, row).LengthMm(kinds);
+            var factor = row.TotalMm / shares[(row.FirstBead - 1)..row.LastBead].Sum();
             for (var i = row.FirstBead - 1; i < row.LastBead; i++) factors[i] = factor;
         }
         return new BenchCorrected([.. kinds], factors, differences.ToImmutable());
@@ -67,7 +68,7 @@ public static class BenchCorrection
         {
             if (row.Counts[k] == 0) continue;
             answers[k] = doubt[k, k] > 0 || kinds[k].BeadSdMm > 0 ? row.AnswersTo(kinds, k) : 0;
-            // The beads' own spread averages out along the row: n beads answer to it as one bead sqrt(n) times.
+            // Each of n beads answers for an nth of that to its own length, and their variances add.
             variance += answers[k] * answers[k] / row.Counts[k] * kinds[k].BeadSdMm * kinds[k].BeadSdMm;
         }
         var shared = new double[n];
@@ -84,42 +85,31 @@ public static class BenchCorrection
         }
     }
 
-    /// <summary>A measured row with the neighbours that stand at its ends.</summary>
+    /// <summary>A measured row by itself: where it ends its own end beads' faces are, whatever stands beside them.</summary>
     private sealed class StrungRow
     {
         private readonly StringingOrder _order;
-        private readonly int _first, _end;
         private readonly double _radiusMm;
 
         public StrungRow(Piece piece, MeasuredRow row)
         {
-            // A neighbour has a say in the share of the bead beside it, so the row is cut out with one more bead at each end.
-            var from = Math.Max(0, row.FirstBead - 2);
-            var to = Math.Min(piece.Order.Count, row.LastBead + 1);
-            _order = new StringingOrder(piece.Order.Kinds[from..to], []);
-            _first = row.FirstBead - 1 - from;
-            _end = row.LastBead - from;
+            _order = new StringingOrder(piece.Order.Kinds[(row.FirstBead - 1)..row.LastBead], []);
             _radiusMm = piece.Wire.RelaxedRadiusMm;
             Counts = new int[piece.Beads.Length];
-            for (var i = _first; i < _end; i++) Counts[_order.Kinds[i]]++;
+            foreach (var kind in _order.Kinds) Counts[kind]++;
         }
 
         /// <summary>Beads of each kind in the row.</summary>
         public int[] Counts { get; }
 
         /// <summary>Wire that the row takes at rest, mm.</summary>
-        public double LengthMm(Bead[] kinds)
-        {
-            var shares = new CurveShares([.. kinds], _order).AtRadius(_radiusMm);
-            double sum = 0;
-            for (var i = _first; i < _end; i++) sum += shares[i];
-            return sum;
-        }
+        public double LengthMm(Bead[] kinds) => new CurveShares([.. kinds], _order).AtRadius(_radiusMm).Sum();
 
         /// <summary>Millimetres that the row grows for each millimetre of a kind's length.</summary>
         public double AnswersTo(Bead[] kinds, int kind)
         {
-            var step = kinds[kind].LengthMm * 1e-4;
+            // A hundredth of the bead: small against it, large against the last digits of the contact.
+            var step = kinds[kind].LengthMm * 0.01;
             var (shorter, longer) = (kinds.ToArray(), kinds.ToArray());
             shorter[kind] = kinds[kind].WithLengthMm(kinds[kind].LengthMm - step);
             longer[kind] = kinds[kind].WithLengthMm(kinds[kind].LengthMm + step);

@@ -72,7 +72,8 @@ internal sealed class Headline
         var shift = _lie.WirePerTurnMm;
         _row.EachOverAt(shift, (i, j, shared) =>
         {
-            if (!OwnKind(_row.Tag[i], _row.Tag[j])) return;
+            // What only touches, but for rounding, neither makes a pair nor stretches one.
+            if (shared < NoLengthMm || !OwnKind(_row.Tag[i], _row.Tag[j])) return;
             var key = (_blocks.RunOf[_row.Tag[i]], _blocks.RunOf[_row.Tag[j]]);
             var to = Math.Min(_row.To[i] + shift, _row.To[j]);
             found[key] = found.TryGetValue(key, out var so)
@@ -84,7 +85,6 @@ internal sealed class Headline
         foreach (var ((a, b), (byWish, from, to)) in found)
         {
             var shared = byWish.Sum();
-            if (shared < NoLengthMm) continue;
             var (one, other) = (_groups.Runs[a], _groups.Runs[b]);
             double middle = (from + to) / 2, middleA = Middle(one.First, one.End), middleB = Middle(other.First, other.End);
             // The turn of the place where they meet, not of their middles: two groups near the end of a row may have both middles on one turn.

@@ -36,7 +36,8 @@ public sealed record Notice(string Code, Severity Severity, string? BeadId, Immu
 /// <summary>The codes of <see cref="Notice"/>. Each has a sentence per language in Coilwright.Wording.</summary>
 public static class NoticeCodes
 {
-    /// <summary>The wire she cut does not hold the beads and both ends: cutMm, neededMm, shortMm.</summary>
+    /// <summary>The wire she cut does not hold the beads and both ends, or leaves the pliers too little to hold: cutMm, neededMm (with what they hold),
+    /// shortMm.</summary>
     public const string WireTooShort = "wire-too-short";
 
     /// <summary>Bare wire or open wrist between the ends: gapMm, wantedMm, turns.</summary>

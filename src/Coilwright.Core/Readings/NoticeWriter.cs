@@ -37,11 +37,10 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
     private void Wire()
     {
         if (r.Wire.SlackMm is not { } slack || Piece.Wire.CutMm is not { } cut) return;
-        if (slack < 0)
-            Add(NoticeCodes.WireTooShort, Severity.Stop, numbers: [("cutMm", cut), ("neededMm", cut - slack), ("shortMm", -slack)]);
-        else if (slack < r.Wire.GripMm)
-            Add(NoticeCodes.WireTooShort, Severity.Warn,
-                numbers: [("cutMm", cut), ("neededMm", cut - slack + r.Wire.GripMm), ("shortMm", r.Wire.GripMm - slack)]);
+        // Told with the wire that the pliers hold, so that the length it asks for is enough to work with. A hair less is rounding.
+        var missing = r.Wire.GripMm - slack;
+        if (missing > 1e-9)
+            Add(NoticeCodes.WireTooShort, slack < 0 ? Severity.Stop : Severity.Warn, numbers: [("cutMm", cut), ("neededMm", cut + missing), ("shortMm", missing)]);
     }
 
     private void Holes()

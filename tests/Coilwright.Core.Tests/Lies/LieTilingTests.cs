@@ -80,13 +80,15 @@ public class LieTilingTests
         for (var i = 0; i < order.Length; i++) Near.Equal(there[i], back[order.Length - 1 - i], 1e-9); // rounding
     }, iter: 200);
 
+    // Of kinds that are none of them so small that their neighbours could meet over their heads, nor reach over them.
     [Fact]
-    public void A_bead_more_at_the_end_changes_only_the_share_of_the_one_before_it() => Gen.Select(Orders, Gen.Int[0, 5], Gen.Double[25, 60]).Sample((order, more, radius) =>
-    {
-        var shorter = Shares(order).AtRadius(radius);
-        var longer = Shares([.. order, more]).AtRadius(radius);
-        Assert.Equal(shorter.Take(order.Length - 1), longer.Take(order.Length - 1));
-    }, iter: 200);
+    public void A_bead_more_at_the_end_changes_only_the_share_of_the_one_before_it() =>
+        Gen.Select(Gen.OneOf(Gen.Int[0, 2], Gen.Int[4, 5]).Array[1, 40], Gen.Int[0, 2], Gen.Double[25, 60]).Sample((order, more, radius) =>
+        {
+            var shorter = Shares(order).AtRadius(radius);
+            var longer = Shares([.. order, more]).AtRadius(radius);
+            Assert.Equal(shorter.Take(order.Length - 1), longer.Take(order.Length - 1));
+        }, iter: 200);
 
     [Fact]
     public void Everything_twice_as_large_takes_twice_the_wire() => Gen.Select(Gen.Int[0, 3].Array[1, 30], Gen.Double[25, 60]).Sample((order, radius) =>

@@ -117,10 +117,10 @@ public class LiningUpAgainstLatticeTests
             Near.Equal(0, Math.IEEERemainder(pair.AngleDeg - (lie.StartAngleDeg + 360 * middle / lie.WirePerTurnMm), 360), 360 * p.StepMm / lie.WirePerTurnMm, p);
             Near.Equal(found.Value.From, pair.OverlapFromMm, p.StepMm / 2 + 1e-9, p);
             if (a == b) continue;
-            // A middle that lies on the seam to rounding may be told of either turn.
-            int Turn(double middle, double rounding) => 1 + (int)Math.Floor(middle / lie.WirePerTurnMm + rounding);
-            Assert.InRange(pair.TurnA, Turn(Middle(a), -1e-9), Turn(Middle(a), 1e-9));
-            Assert.InRange(pair.TurnB, Turn(Middle(b), -1e-9), Turn(Middle(b), 1e-9));
+            // The turns where they meet. The lattice tells the middle of the overlap to half a step, and one on the seam may be told of either turn.
+            int Turn(double place) => 1 + (int)Math.Floor(place / lie.WirePerTurnMm);
+            Assert.InRange(pair.TurnB, Turn(middle - p.StepMm), Turn(middle + p.StepMm));
+            Assert.Equal(pair.TurnB - 1, pair.TurnA);
         }
     }, iter: 200);
 

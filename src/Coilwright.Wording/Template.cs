@@ -8,13 +8,13 @@ namespace Coilwright.Wording;
 /// <para><c>{name}</c> is a value as it stands, a number with up to two decimals. <c>{name:format}</c> writes a number by one of
 /// <see cref="Formats"/>. <c>{name:bead|beads}</c> chooses the form that goes with the number, one form for each that the language has.
 /// <c>{?name: text}</c> is left out when there is no such value or it is empty; it may hold other places.</para>
-/// <para>A value that is not there is written as three dots: a sentence is shown to a person who has trouble enough already, and a test
+/// <para>A value that is not there is written as a question mark in brackets: a sentence is shown to a person who has trouble enough already, and a test
 /// finds the gap.</para>
 /// </remarks>
 public static class Template
 {
     /// <summary>Stands where a value is missing.</summary>
-    public const string Missing = "...";
+    public const string Missing = "(?)";
 
     /// <summary>The formats: a length in mm and inches, the same as exactly as it was given, the same without sign, mm alone, mm for holes and wire, rounded up for
     /// cutting; degrees and a percentage without sign; a place round the wrist.</summary>

@@ -133,7 +133,7 @@ public class ReckonJsonTests
         Assert.Empty(ran.Error);
         var error = Valid(ErrorSchema, ran.Out)["error"]!;
         Assert.Equal(code, (string)error["code"]!);
-        Assert.DoesNotContain("...", (string)error["message"]!, StringComparison.Ordinal);
+        Assert.DoesNotContain("(?)", (string)error["message"]!, StringComparison.Ordinal);
     }
 
     private static JsonSchema Schema(string name) => JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", $"{name}.schema.json")));

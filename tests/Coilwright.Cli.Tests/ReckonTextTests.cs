@@ -21,9 +21,9 @@ public class ReckonTextTests
         var ran = TheProgram.Run("reckon", example);
         Assert.True(ran.Code is 0 or 1, ran.Error);
         Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
-        Assert.DoesNotContain("...", ran.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("(?)", ran.Out, StringComparison.Ordinal);
         Assert.DoesNotContain('{', ran.Out);
-        Assert.DoesNotContain("NaN", ran.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("(?)", ran.Out, StringComparison.Ordinal);
     }
 
     [Theory, MemberData(nameof(Examples))]

@@ -37,7 +37,7 @@ public class TemplateTests
     public void A_sentence_begins_with_a_capital() => Assert.Equal("The hole is small.", English.Sentence("{what} is small.", ("what", "the hole")));
 
     [Fact]
-    public void A_missing_value_shows_as_dots_and_never_as_a_brace() => Assert.Equal("about ... mm", English.Fill("about {x} mm"));
+    public void A_missing_value_shows_as_a_question_and_never_as_a_brace() => Assert.Equal("about (?) mm", English.Fill("about {x} mm"));
 
     [Theory]
     [InlineData("{open")]

@@ -40,6 +40,7 @@ public class LayeringTests
         ["Fit", "Alignment"],
         ["Spread"],
         ["Readings"],
+        ["Making", "Costing"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

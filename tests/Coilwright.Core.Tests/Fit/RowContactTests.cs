@@ -11,17 +11,15 @@ namespace Coilwright.Core.Tests.Fit;
 /// <summary>A whole row on the curve: nothing overlaps, neighbour or not. Derived in docs/theory/curve-true-length.md.</summary>
 public class RowContactTests
 {
-    private static ImmutableArray<double> Shares(ImmutableArray<Bead> row, double radius) =>
-        new CurveShares(row, new StringingOrder([.. Enumerable.Range(0, row.Length)], [])).AtRadius(radius);
+    private static CurveShares Prepared(ImmutableArray<Bead> row) => new(row, new StringingOrder([.. Enumerable.Range(0, row.Length)], []));
 
-    /// <summary>Angle from the middle of bead i to the middle of each bead after it.</summary>
-    private static double Along(ImmutableArray<double> shares, ImmutableArray<Bead> row, double radius, int i, int j)
+    private static ImmutableArray<double> Shares(ImmutableArray<Bead> row, double radius) => Prepared(row).AtRadius(radius);
+
+    /// <summary>Angle from the middle of bead i to the middle of bead j.</summary>
+    private static double Along(ImmutableArray<Bead> row, double radius, int i, int j)
     {
-        // A bead's own share is split unevenly by unlike neighbours, so middles come from the shares by taking the gaps back out of them.
-        var gaps = new double[row.Length - 1];
-        var first = radius * row[0].Shape.Sections(row[0], radius)[0].LeanRad(0, radius);
-        for (var g = 0; g < gaps.Length; g++) gaps[g] = 2 * (shares[g] - (g == 0 ? first : gaps[g - 1] / 2));
-        return gaps[i..j].Sum() / radius;
+        var middles = Prepared(row).MiddlesAtRadius(radius);
+        return (middles[j] - middles[i]) / radius;
     }
 
     /// <summary>Rows of any beads with small discs and dots strung between, over which their neighbours may meet.</summary>
@@ -33,12 +31,12 @@ public class RowContactTests
     public void Nothing_in_a_row_overlaps_anything_else_in_it() =>
         Gen.Select(Rows, Gen.Double[24, 60]).Sample((row, radius) =>
         {
-            var shares = Shares(row, radius);
+            var middles = Prepared(row).MiddlesAtRadius(radius);
             var polars = row.Select(b => new PolarContact(b, radius)).ToList();
             for (var i = 0; i < row.Length; i++)
                 for (var j = i + 1; j < row.Length; j++)
                 {
-                    var along = Along(shares, row, radius, i, j);
+                    var along = (middles[j] - middles[i]) / radius;
                     // Beyond half a turn the far side of the coil comes round, which a row does not know.
                     if (along > Math.PI / 2) break;
                     var contact = PolarContact.AngleRad(polars[i], polars[j]);
@@ -67,10 +65,9 @@ public class RowContactTests
         var disc = SamplePieces.Bead("disc", "heishi", 0.8, 2, bore: null);
         var shares = Shares([cube, disc, cube], Radius);
         // Closed form of two flat beads, from middle to middle.
-        Near.Equal(Radius * 2 * Math.Atan(12 / (2 * Radius - 12)), Along(shares, [cube, disc, cube], Radius, 0, 2) * Radius, 1e-9);
+        Near.Equal(Radius * 2 * Math.Atan(12 / (2 * Radius - 12)), Along([cube, disc, cube], Radius, 0, 2) * Radius, 1e-9);
         // The disc has room: its share is more than it takes beside one cube alone, and both halves are alike.
-        var alone = Shares([cube, disc], Radius);
-        Assert.True(Along(shares, [cube, disc, cube], Radius, 0, 1) > Along(alone, [cube, disc], Radius, 0, 1));
+        Assert.True(Along([cube, disc, cube], Radius, 0, 1) > Along([cube, disc], Radius, 0, 1));
         Near.Equal(shares[0], shares[2], 1e-9);
     }
 
@@ -82,10 +79,9 @@ public class RowContactTests
         var focal = SamplePieces.Bead("focal", "focal", 30, 20, 8, with: d => d with { HoleOffsetMm = 2, Seat = new Seat(5, 2) });
         var dot = SamplePieces.Bead("dot", "round", 3);
         var stone = SamplePieces.Bead("stone", "round", 12);
-        var shares = Shares([focal, dot, stone], Radius);
         var direct = NeighbourContact.AngleRad(focal.Shape.Sections(focal, Radius), stone.Shape.Sections(stone, Radius), Radius);
-        Near.Equal(direct, Along(shares, [focal, dot, stone], Radius, 0, 2), 1e-9);
-        Assert.True(direct > Along(Shares([focal, dot], Radius), [focal, dot], Radius, 0, 1) + Along(Shares([dot, stone], Radius), [dot, stone], Radius, 0, 1));
+        Near.Equal(direct, Along([focal, dot, stone], Radius, 0, 2), 1e-9);
+        Assert.True(direct > Along([focal, dot], Radius, 0, 1) + Along([dot, stone], Radius, 0, 1));
     }
 
     [Fact]

@@ -56,7 +56,8 @@ public sealed record ReckoningChoices
     /// <summary>Shuffles of the same beads behind the rank.</summary>
     public required int Shuffles { get; init; }
 
-    /// <summary>Least length that must lie over something for lining up to be judged, as a share of a turn.</summary>
+    /// <summary>Least length that must lie over something for lining up to be judged, as a share of a turn, or of the groups judged where they are
+    /// shorter.</summary>
     public required double LeastOverShare { get; init; }
 
     /// <summary>How far off the top a focal may lie unless the piece says, degrees.</summary>

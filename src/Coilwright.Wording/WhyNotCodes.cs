@@ -30,6 +30,9 @@ public static class WhyNotCodes
     /// <summary>No wire is cut yet.</summary>
     public const string NotCut = "not-cut";
 
+    /// <summary>No hole that the bead has room for lets it pass.</summary>
+    public const string NoHole = "no-hole";
+
     /// <summary>No wrist is served.</summary>
     public const string NoWrist = "no-wrist";
 

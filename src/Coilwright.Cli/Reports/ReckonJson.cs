@@ -68,7 +68,7 @@ internal static class ReckonJson
                 json.Text("passes", Words.Of(passing.Passes));
                 json.Mm("clearanceMm", passing.ClearanceMm, WhyNotCodes.BoreUnknown);
                 json.Mm("longestMm", passing.LongestMm, passing.ClearanceMm is null ? WhyNotCodes.BoreUnknown : WhyNotCodes.AnyLength);
-                json.Mm("neededBoreMm", passing.NeededBoreMm);
+                json.Mm("neededBoreMm", passing.NeededBoreMm, WhyNotCodes.NoHole);
             }
     }
 

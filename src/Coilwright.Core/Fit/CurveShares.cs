@@ -52,8 +52,13 @@ public sealed class CurveShares
             _pairAfter[i] = index - 1;
         }
         _pairs = [.. pairs];
-        _leastRadiusMm = 1.1 * _order.Distinct().Max(k => kinds[k].BearingReachMm);
+        _leastRadiusMm = LeastRadiusMm(kinds, order);
     }
+
+    /// <summary>Least radius at which beads can stand round a circle, mm: their inner sides leave its centre a tenth of the thickest one's reach.</summary>
+    /// <param name="kinds">The piece's kinds of bead.</param>
+    /// <param name="order">The stringing order.</param>
+    public static double LeastRadiusMm(ImmutableArray<Bead> kinds, StringingOrder order) => 1.1 * order.Kinds.Distinct().Max(k => kinds[k].BearingReachMm);
 
     /// <summary>Each bead's share of the wire at a radius, mm.</summary>
     /// <param name="radiusMm">Radius of the wire's centre line, mm. Where a bead reaches to the coil's centre or near it nothing can stand; such a

@@ -18,17 +18,22 @@ public static class PassingCheck
         bool PassesWith(double boreMm) =>
             boreMm > wire.WireMm && !(bead.Shape.LongestPassingMm(bead, boreMm, wire.WireMm, wire.RelaxedRadiusMm) < longest);
 
-        var needed = NeededBoreMm(PassesWith, wire.WireMm, bead);
-        if (bead.BoreMm is not { } bore) return new PassingReport(bead.Id, Passes.Unknown, null, null, needed);
+        var needed = NeededBoreMm(PassesWith, wire.WireMm, WidestBoreMm(bead));
+        if (bead.BoreMm is not { } bore)
+            return new PassingReport(bead.Id, needed is null ? Passes.No : Passes.Unknown, null, null, needed);
         var passes = !PassesWith(bore) ? Passes.No : PassesWith(bore - boreToleranceMm) ? Passes.Yes : Passes.Tight;
         return new PassingReport(bead.Id, passes, bore - wire.WireMm,
             bead.Shape.LongestPassingMm(bead, bore, wire.WireMm, wire.RelaxedRadiusMm), needed);
     }
 
-    private static double NeededBoreMm(Func<double, bool> passesWith, double wireMm, Bead bead)
+    /// <summary>The widest hole that a bead has room for, mm: as wide as it is across, or as its offset leaves.</summary>
+    private static double WidestBoreMm(Bead bead) => Math.Min(bead.WidthMm, bead.ThicknessMm - 2 * Math.Abs(bead.HoleOffsetMm));
+
+    private static double? NeededBoreMm(Func<double, bool> passesWith, double wireMm, double widestMm)
     {
-        // A wider hole never passes less, and one as wide as the bead is long passes any curve that the bead could sit on.
-        double low = wireMm, high = wireMm + bead.LengthMm + 1;
+        // A wider hole never passes less.
+        if (!passesWith(widestMm)) return null;
+        double low = wireMm, high = widestMm;
         for (var i = 0; i < 50; i++)
         {
             var bore = 0.5 * (low + high);

@@ -46,13 +46,18 @@ public static class NoticeCodes
     /// <summary>The ends overlap more or less than she wants: overlapMm, wantedMm, turns.</summary>
     public const string OverlapOff = "overlap-off";
 
-    /// <summary>A bead will not go over the wire's curve: boreMm, wireMm, lengthMm, longestMm, neededBoreMm.</summary>
+    /// <summary>A bead reaches to the coil's middle or near it, so the beads cannot stand on the coil: reachMm, radiusMm, neededLoopMm.</summary>
+    public const string CoilTooSmall = "coil-too-small";
+
+    /// <summary>A bead will not go over the wire's curve: wireMm, lengthMm, and where they are known boreMm, clearanceMm, longestMm; neededBoreMm where the
+    /// bead has room for such a hole.</summary>
     public const string BeadWillNotPass = "bead-will-not-pass";
 
-    /// <summary>A bead passes, but with less room than its hole may be off by: boreMm, wireMm, clearanceMm, neededBoreMm.</summary>
+    /// <summary>A bead passes, but with less room than its hole may be off by: boreMm, wireMm, lengthMm, clearanceMm, neededBoreMm, longestMm where not any
+    /// length passes.</summary>
     public const string BeadPassesTightly = "bead-passes-tightly";
 
-    /// <summary>A hole's size is not known, so whether it passes is not either: wireMm, neededBoreMm.</summary>
+    /// <summary>A hole's size is not known, so whether it passes is not either: wireMm, lengthMm, neededBoreMm.</summary>
     public const string BoreUnknown = "bore-unknown";
 
     /// <summary>The flat at a bead's ends is not known and was taken right across: thicknessMm.</summary>

@@ -19,6 +19,7 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
     public ImmutableArray<Notice> Write()
     {
         Wire();
+        Coil();
         Holes();
         Ends();
         Turns();
@@ -43,33 +44,40 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
             Add(NoticeCodes.WireTooShort, slack < 0 ? Severity.Stop : Severity.Warn, numbers: [("cutMm", cut), ("neededMm", cut + missing), ("shortMm", missing)]);
     }
 
+    private void Coil()
+    {
+        var least = CurveShares.LeastRadiusMm(Piece.Beads, Piece.Order);
+        if (Piece.Wire.RelaxedRadiusMm >= least - 1e-9) return;
+        var thickest = r.Counts.MaxBy(k => k.Bead.BearingReachMm)!;
+        Add(NoticeCodes.CoilTooSmall, Severity.Stop, thickest.Bead.Id,
+            [("reachMm", thickest.Bead.BearingReachMm), ("radiusMm", Piece.Wire.RelaxedRadiusMm), ("neededLoopMm", 2 * Math.PI * least)],
+            positions: PositionsOf(thickest.KindIndex));
+    }
+
     private void Holes()
     {
         for (var k = 0; k < r.Passing.Length; k++)
         {
             var (passing, kind) = (r.Passing[k], r.Counts[k]);
             var bead = kind.Bead;
-            switch (passing.Passes)
+            var (code, severity) = passing.Passes switch
             {
-                case Passes.No:
-                    Add(NoticeCodes.BeadWillNotPass, Severity.Stop, bead.Id,
-                        [("boreMm", bead.BoreMm!.Value), ("wireMm", Piece.Wire.WireMm), ("lengthMm", bead.LengthOnWireMm),
-                            ("longestMm", passing.LongestMm ?? 0), ("neededBoreMm", passing.NeededBoreMm)], positions: PositionsOf(kind.KindIndex));
-                    break;
-                case Passes.Tight:
-                    Add(NoticeCodes.BeadPassesTightly, Severity.Warn, bead.Id,
-                        [("boreMm", bead.BoreMm!.Value), ("wireMm", Piece.Wire.WireMm), ("clearanceMm", passing.ClearanceMm!.Value),
-                            ("neededBoreMm", passing.NeededBoreMm)], positions: PositionsOf(kind.KindIndex));
-                    break;
-                case Passes.Unknown:
-                    Add(NoticeCodes.BoreUnknown, Severity.Warn, bead.Id,
-                        [("wireMm", Piece.Wire.WireMm), ("neededBoreMm", passing.NeededBoreMm)], positions: PositionsOf(kind.KindIndex));
-                    break;
-            }
+                Passes.No => (NoticeCodes.BeadWillNotPass, Severity.Stop),
+                Passes.Tight => (NoticeCodes.BeadPassesTightly, Severity.Warn),
+                Passes.Unknown => (NoticeCodes.BoreUnknown, Severity.Warn),
+                _ => ("", Severity.Info),
+            };
+            if (passing.Passes != Passes.Yes)
+                Add(code, severity, bead.Id, Known(("boreMm", bead.BoreMm), ("wireMm", Piece.Wire.WireMm), ("lengthMm", bead.LengthOnWireMm),
+                    ("clearanceMm", passing.ClearanceMm), ("longestMm", passing.LongestMm), ("neededBoreMm", passing.NeededBoreMm)),
+                    positions: PositionsOf(kind.KindIndex));
             if (bead.Shape.EndFaceMatters && bead.Description.EndFaceMm is null)
                 Add(NoticeCodes.EndFaceUnknown, Severity.Info, bead.Id, [("thicknessMm", bead.ThicknessMm)], positions: PositionsOf(kind.KindIndex));
         }
     }
+
+    private static (string, double)[] Known(params (string Name, double? Value)[] numbers) =>
+        [.. numbers.Where(n => n.Value is not null).Select(n => (n.Name, n.Value!.Value))];
 
     private void Ends()
     {

@@ -91,7 +91,7 @@ internal static class EnglishTerms
         {
             [Passes.Yes] = "goes on{?clearanceMm:, {clearanceMm:fine} to spare}",
             [Passes.Tight] = "goes on tightly{?clearanceMm:, {clearanceMm:fine} to spare}: try a few",
-            [Passes.No] = "does not go on: needs a hole of {neededBoreMm:fine}",
+            [Passes.No] = "does not go on{?neededBoreMm:: needs a hole of {neededBoreMm:fine}}",
             [Passes.Unknown] = "hole not known: needs {neededBoreMm:fine}",
         }.ToFrozenDictionary(),
         WornBy = new Dictionary<WornBy, string>
@@ -232,6 +232,7 @@ internal static class EnglishTerms
         [WhyNotCodes.NoFocal] = "The piece has no focal.",
         [WhyNotCodes.NoRepeat] = "The order is no plain repeat.",
         [WhyNotCodes.NotCut] = "No wire is cut yet.",
+        [WhyNotCodes.NoHole] = "No hole that the bead has room for would let it pass.",
         [WhyNotCodes.NoWrist] = "It suits no wrist as it is.",
         [WhyNotCodes.OneBead] = "There is only one bead of this kind.",
         [WhyNotCodes.NoneOver] = "None of this kind lies over anything.",

@@ -131,11 +131,18 @@ public class FitAndFocalTests
             };
             var coilWire = new CoilWire(wire, CoilDatum.CentreLine, coil, null);
             var unknown = PassingCheck.Of(Make(null), coilWire, 0.1);
-            Assert.Equal(Passes.Unknown, unknown.Passes);
             var bead = Make(null);
-            // A hole wider than the bead cannot be drilled, so there is nothing to try.
-            if (unknown.NeededBoreMm + 1e-6 >= Math.Min(bead.WidthMm, bead.ThicknessMm)) return;
-            Assert.NotEqual(Passes.No, PassingCheck.Of(Make(unknown.NeededBoreMm + 1e-9), coilWire, 0.1).Passes);
-            Assert.Equal(Passes.No, PassingCheck.Of(Make(unknown.NeededBoreMm - 1e-6), coilWire, 0.1).Passes);
+            var widest = Math.Min(bead.WidthMm, bead.ThicknessMm);
+            if (unknown.NeededBoreMm is not { } needed)
+            {
+                // Not even with a hole as wide as the bead itself.
+                Assert.Equal(Passes.No, unknown.Passes);
+                Assert.Equal(Passes.No, PassingCheck.Of(Make(widest - 1e-9), coilWire, 0.1).Passes);
+                return;
+            }
+            Assert.Equal(Passes.Unknown, unknown.Passes);
+            Assert.InRange(needed, wire, widest);
+            if (needed + 1e-9 < widest) Assert.NotEqual(Passes.No, PassingCheck.Of(Make(needed + 1e-9), coilWire, 0.1).Passes);
+            Assert.Equal(Passes.No, PassingCheck.Of(Make(needed - 1e-6), coilWire, 0.1).Passes);
         }, iter: 500);
 }

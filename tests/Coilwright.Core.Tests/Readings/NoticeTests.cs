@@ -82,26 +82,51 @@ public class NoticeTests
     public void A_bead_that_does_not_pass_passes_tightly_or_has_an_unknown_hole_is_told()
     {
         Piece With(double? bore) => SamplePieces.Piece([Round8, SamplePieces.Bead("tube", "tube", 12, 4, bore: bore)], Enumerable.Range(0, 60).Select(i => i % 4 == 0 ? 1 : 0));
-        var needed = Of(With(null)).Passing.Single(p => p.BeadId == "tube").NeededBoreMm;
+        var needed = Of(With(null)).Passing.Single(p => p.BeadId == "tube").NeededBoreMm!.Value;
         int[] tubes = [.. Enumerable.Range(0, 15).Select(i => 4 * i)];
 
         var unknown = Find(With(null), NoticeCodes.BoreUnknown);
-        Says(unknown, Severity.Warn, ("wireMm", 0.62), ("neededBoreMm", needed));
+        Says(unknown, Severity.Warn, ("wireMm", 0.62), ("lengthMm", 12), ("neededBoreMm", needed));
         Assert.Equal("tube", unknown!.BeadId);
         Assert.Equal(tubes, unknown.Positions);
 
         var stops = Find(With(needed - 0.05), NoticeCodes.BeadWillNotPass);
         var longest = Of(With(needed - 0.05)).Passing.Single(p => p.BeadId == "tube").LongestMm!.Value;
-        Says(stops, Severity.Stop, ("boreMm", needed - 0.05), ("wireMm", 0.62), ("lengthMm", 12), ("longestMm", longest), ("neededBoreMm", needed));
+        Says(stops, Severity.Stop, ("boreMm", needed - 0.05), ("wireMm", 0.62), ("lengthMm", 12), ("clearanceMm", needed - 0.05 - 0.62),
+            ("longestMm", longest), ("neededBoreMm", needed));
         Assert.InRange(longest, 10, 12);
 
         var tight = Find(With(needed + 0.05), NoticeCodes.BeadPassesTightly);
-        Says(tight, Severity.Warn, ("boreMm", needed + 0.05), ("wireMm", 0.62), ("clearanceMm", needed + 0.05 - 0.62), ("neededBoreMm", needed));
+        Says(tight, Severity.Warn, ("boreMm", needed + 0.05), ("wireMm", 0.62), ("lengthMm", 12), ("clearanceMm", needed + 0.05 - 0.62),
+            ("longestMm", Of(With(needed + 0.05)).Passing.Single(p => p.BeadId == "tube").LongestMm!.Value), ("neededBoreMm", needed));
 
         var fine = Of(With(needed + 0.11));
         Assert.DoesNotContain(fine.Notices, n => n.Code is NoticeCodes.BoreUnknown or NoticeCodes.BeadWillNotPass or NoticeCodes.BeadPassesTightly);
         Assert.True(fine.Fit.Fits);
         Assert.False(Of(With(needed - 0.05)).Fit.Fits);
+    }
+
+    [Fact]
+    public void A_bead_too_long_for_any_hole_does_not_pass_whether_its_hole_is_known_or_not()
+    {
+        // A straight tube of 50 mm would need a hole of some 15 mm on this coil, and is 3 mm across.
+        Piece With(double? bore) => SamplePieces.Piece([Round8, SamplePieces.Bead("pipe", "tube", 50, 3, bore: bore)], [0, 0, 1, 0, 0]);
+        Says(Find(With(null), NoticeCodes.BeadWillNotPass), Severity.Stop, ("wireMm", 0.62), ("lengthMm", 50));
+        Assert.Null(Find(With(null), NoticeCodes.BoreUnknown));
+        Assert.DoesNotContain("neededBoreMm", Find(With(2), NoticeCodes.BeadWillNotPass)!.Numbers.Keys);
+    }
+
+    [Fact]
+    public void A_coil_whose_middle_a_bead_reaches_is_too_small_until_its_loop_is_as_long_as_told()
+    {
+        var thick = SamplePieces.Bead("thick", "round", 20);
+        Piece On(double loop) => SamplePieces.Piece([Round8, thick], [0, 1, 0], loopMm: loop);
+        Assert.Null(Find(On(188.5), NoticeCodes.CoilTooSmall));
+        var notice = Find(On(60), NoticeCodes.CoilTooSmall)!;
+        Says(notice, Severity.Stop, ("reachMm", 10), ("radiusMm", 60 / (2 * Math.PI)), ("neededLoopMm", 2 * Math.PI * 11));
+        Assert.Equal(("thick", 1), (notice.BeadId, Assert.Single(notice.Positions)));
+        Assert.Null(Find(On(notice.Numbers["neededLoopMm"]), NoticeCodes.CoilTooSmall));
+        Assert.NotNull(Find(On(notice.Numbers["neededLoopMm"] - 0.001), NoticeCodes.CoilTooSmall));
     }
 
     [Fact]
@@ -353,7 +378,7 @@ public class NoticeTests
         // The list of codes and this file grow together.
         string[] tested =
         [
-            NoticeCodes.WireTooShort, NoticeCodes.GapAtTheEnd, NoticeCodes.OverlapOff, NoticeCodes.BeadWillNotPass, NoticeCodes.BeadPassesTightly,
+            NoticeCodes.WireTooShort, NoticeCodes.GapAtTheEnd, NoticeCodes.OverlapOff, NoticeCodes.CoilTooSmall, NoticeCodes.BeadWillNotPass, NoticeCodes.BeadPassesTightly,
             NoticeCodes.BoreUnknown, NoticeCodes.EndFaceUnknown, NoticeCodes.EndBeadSlidesOff, NoticeCodes.LikeOverLike, NoticeCodes.ColumnsMissed,
             NoticeCodes.FocalOffTop, NoticeCodes.FewerTurns, NoticeCodes.UnderOneTurn, NoticeCodes.HangsLoose, NoticeCodes.MeasuredDiffers,
             NoticeCodes.HeavyForItsTurns, NoticeCodes.StressNearStrength, NoticeCodes.ChildCautions,

@@ -68,6 +68,9 @@ public sealed class Language
     /// <summary>Captions of the turn rows.</summary>
     public required TurnRowsWords TurnRows { get; init; }
 
+    /// <summary>Captions of the smaller pictures.</summary>
+    public required PictureWords Pictures { get; init; }
+
     /// <summary>Says a fault.</summary>
     public FaultWords Say(Fault fault)
     {

@@ -59,8 +59,8 @@ public sealed class BeadFigure
     /// <summary>The outline of that drawing.</summary>
     public Outline OutlineAt(int index) => _drawings[index % _drawings.Length].Outline;
 
-    /// <summary>A line of the bead's own colour, darker.</summary>
-    public Pen EdgePen => new(Ground.Mixed(_inks.Ink, 0.62), 0.18);
+    /// <summary>The line round it, of its own colour.</summary>
+    public Pen EdgePen => new(_inks.EdgeOf(Ground), 0.18);
 
     private (Symbol, Outline) Draw(string name, int variant)
     {

@@ -33,8 +33,11 @@ internal sealed class RoughStone
         double stretchX = 2 * silhouette.HalfLengthMm / box.WidthMm, stretchY = 2 * silhouette.HalfWidthMm / box.HeightMm;
         ImmutableArray<Point> corners =
             [.. points.Select(p => new Point((p.XMm - box.Middle.XMm) * stretchX, (p.YMm - box.Middle.YMm) * stretchY))];
-        // Rounding draws corners in; they are few and the stone's box is set by its corners, so only a hair is lost.
-        Outline = Silhouette.Softened(corners, 0.16 * Math.Min(silhouette.HalfLengthMm, silhouette.HalfWidthMm));
+        // Rounding draws corners in, so the rounded stone is stretched back to its box.
+        var soft = Silhouette.Softened(corners, 0.16 * Math.Min(silhouette.HalfLengthMm, silhouette.HalfWidthMm));
+        var drawn = soft.Bounds!.Value;
+        Outline = soft.Mapped(p => new Point((p.XMm - drawn.Middle.XMm) * 2 * silhouette.HalfLengthMm / drawn.WidthMm,
+            (p.YMm - drawn.Middle.YMm) * 2 * silhouette.HalfWidthMm / drawn.HeightMm));
 
         // A flat table, off the middle towards the light, and faces falling away from it.
         var table = corners.Select(p => new Point(p.XMm * 0.52 - 0.08 * silhouette.HalfLengthMm, p.YMm * 0.52 - 0.1 * silhouette.HalfWidthMm)).ToArray();

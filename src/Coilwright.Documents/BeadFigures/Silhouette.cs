@@ -15,13 +15,16 @@ public sealed class Silhouette
     private readonly Func<double, double> _share;
 
     /// <summary>The silhouette of a bead at a scale: 1 draws it at its own size.</summary>
-    public Silhouette(Bead bead, double scale)
+    /// <param name="bead">The bead.</param>
+    /// <param name="scale">Millimetres of the picture for one of the bead.</param>
+    /// <param name="fromTheSide">Whether it is seen along the arm, its thickness upwards, instead of from outside.</param>
+    public Silhouette(Bead bead, double scale, bool fromTheSide = false)
     {
         var profile = bead.Shape.Profile(bead);
-        _share = profile.Width;
+        _share = fromTheSide ? profile.Thickness : profile.Width;
         Look = profile.Look;
         HalfLengthMm = bead.LengthMm * scale / 2;
-        HalfWidthMm = bead.WidthMm * scale / 2;
+        HalfWidthMm = (fromTheSide ? bead.ThicknessMm : bead.WidthMm) * scale / 2;
     }
 
     /// <summary>How its surface looks.</summary>

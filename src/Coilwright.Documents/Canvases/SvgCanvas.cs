@@ -31,7 +31,7 @@ public sealed record SvgOptions
 public sealed class SvgCanvas
 {
     /// <summary>The faces asked for, the best first. <see cref="CautiousSans"/> measures for any of them.</summary>
-    public const string FontFamily = "'Atkinson Hyperlegible', 'DejaVu Sans', sans-serif";
+    public const string FontFamily = "'Atkinson Hyperlegible Next', 'Atkinson Hyperlegible', 'DejaVu Sans', sans-serif";
 
     private const string Root = "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"";
 

@@ -67,6 +67,9 @@ public sealed record Palette
         Steel = new Srgb(0xa3, 0xa8, 0xab),
     };
 
+    /// <summary>The line round an area of a colour: its own colour darker, or lighter where it is so dark that a darker line would not show.</summary>
+    public Srgb EdgeOf(Srgb ground) => ground.Luminance() < 0.04 ? ground.Mixed(Light, 0.34) : ground.Mixed(Ink, 0.62);
+
     /// <summary>A colour from outside, as these inks print it.</summary>
     public Srgb Of(Srgb colour) => _grey ? colour.Grey() : colour;
 }

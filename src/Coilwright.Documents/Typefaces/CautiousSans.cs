@@ -6,7 +6,7 @@ namespace Coilwright.Documents.Typefaces;
 
 /// <summary>A sans serif of which nobody knows which one it will be: each character as wide as in the widest of the faces that the picture asks for.</summary>
 /// <remarks>
-/// <para>An SVG names its faces and the reader's machine chooses: Atkinson Hyperlegible where it is there, else DejaVu Sans, which is wider. Text laid
+/// <para>An SVG names its faces and the reader's machine chooses: Atkinson Hyperlegible (Next) where it is there, else DejaVu Sans, which is wider. Text laid
 /// out by these widths has room in either. Another face that a machine puts in their place may be wider still; none of the common sans serifs is.</para>
 /// <para>Kerning is not counted. Widths: <c>sans-widths.csv</c> beside this file; a character that is not in it counts as a full em.</para>
 /// </remarks>

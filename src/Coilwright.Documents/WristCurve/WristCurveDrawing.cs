@@ -37,7 +37,7 @@ public sealed record WristCurveOptions
 /// wish carry a hatched bar under the curve, so that it shows without colour. A wrist on which too little lies over anything leaves a gap.</remarks>
 public static class WristCurveDrawing
 {
-    private const double HeightMm = 26, BarMm = 2.4, TopMm = 1.5;
+    private const double HeightMm = 26, TopMm = 1.5;
 
     /// <summary>Draws the curve of a piece from its readings.</summary>
     /// <param name="reckoned">The readings.</param>
@@ -62,49 +62,19 @@ public static class WristCurveDrawing
         marks.Add(small.On(words.LinesUp, left - 1.2, Y(choices.LinesUpFrom), TextAnchor.End) with { Class = "word" });
         marks.Add(small.Under(words.Mixed, left - 1.2, Y(choices.MixedUpTo), TextAnchor.End) with { Class = "word" });
 
-        foreach (var run in Runs(curve))
-            marks.Add(new Drawn(Outline.Through([.. run.Select(p => new Point(X(p.WristMm), Y(p.Cover!.Value)))], closed: false),
-                Paint.Lined(new Pen(inks.Ink, 0.5) { Ends = LineEnds.Round }))
-            { Class = "curve" });
+        foreach (var run in CurveParts.Runs(curve, p => p.Cover, p => new Point(X(p.WristMm), Y(p.Cover!.Value))))
+            marks.Add(new Drawn(run, Paint.Lined(new Pen(inks.Ink, 0.5) { Ends = LineEnds.Round })) { Class = "curve" });
 
         var y = TopMm + HeightMm + 1;
-        foreach (var (from, to) in reckoned.Wrists.WishFailsMm)
-        {
-            // Half a step to each side: one wrist that fails is a place, not a line.
-            var half = choices.CurveStepMm / 2;
-            var bar = Outline.Rectangle(new Box(Math.Max(left, X(from - half)), y, Math.Min(options.WidthMm, X(to + half)), y + BarMm), 0.4);
-            marks.Add(new Drawn(bar, Paint.Lined(inks.Accent, 0.25)) { Class = "fails" });
-            marks.Add(new Drawn(Hatching.Lines(bar, 45, 0.9), Paint.Lined(inks.Accent, 0.22)) { Class = "fails" });
-        }
-        y += BarMm + 0.8;
+        marks.AddRange(CurveParts.Fails(reckoned, choices, X, left, options.WidthMm, y, inks));
+        y += CurveParts.BarMm + 0.8;
         y = Scale(reckoned, options, small, X, y, marks);
 
         var here = X(reckoned.WristMm);
-        marks.Add(new Line(new(here, TopMm), new(here, TopMm + HeightMm + 1 + BarMm), new Pen(inks.Accent, 0.4)) { Class = "here" });
-        if (At(reckoned, curve) is { } cover) marks.Add(new Circle(new(here, Y(cover)), 1.1, new Paint(inks.Accent, new Pen(inks.Paper, 0.4))) { Class = "here" });
+        marks.Add(new Line(new(here, TopMm), new(here, TopMm + HeightMm + 1 + CurveParts.BarMm), new Pen(inks.Accent, 0.4)) { Class = "here" });
+        if (CurveParts.At(reckoned) is { } cover) marks.Add(new Circle(new(here, Y(cover)), 1.1, new Paint(inks.Accent, new Pen(inks.Paper, 0.4))) { Class = "here" });
         return new Picture(options.WidthMm, y, words.Title, Described(reckoned, options), marks.ToImmutable()) { Language = options.Language.Code };
     }
-
-    // Stretches of neighbouring wrists that have a reading.
-    private static IEnumerable<ImmutableArray<WristPoint>> Runs(ImmutableArray<WristPoint> curve)
-    {
-        var run = ImmutableArray.CreateBuilder<WristPoint>();
-        foreach (var point in curve)
-        {
-            if (point.Cover is not null)
-            {
-                run.Add(point);
-                continue;
-            }
-            if (run.Count > 1) yield return run.ToImmutable();
-            run.Clear();
-        }
-        if (run.Count > 1) yield return run.ToImmutable();
-    }
-
-    // The headline itself where the wrist is the curve's, so that the dot lies on the line.
-    private static double? At(Reckoned reckoned, ImmutableArray<WristPoint> curve) =>
-        curve.FirstOrDefault(p => p.WristMm == reckoned.WristMm)?.Cover ?? reckoned.LiningUp.Cover;
 
     private static double Scale(Reckoned reckoned, WristCurveOptions options, Lettering small, Func<double, double> x, double topMm, ImmutableArray<Mark>.Builder marks)
     {

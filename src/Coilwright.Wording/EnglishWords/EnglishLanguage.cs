@@ -19,5 +19,6 @@ internal static class EnglishLanguage
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),
         TurnRows = EnglishTurnRows.Make(),
+        Pictures = EnglishPictures.Make(),
     };
 }

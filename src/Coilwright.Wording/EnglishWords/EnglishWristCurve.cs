@@ -10,5 +10,16 @@ internal static class EnglishWristCurve
         Mixed = "mixed",
         Shows = "How much lies over its own kind, on wrists from {from} to {to}.",
         Fails = "Not as wished from {from} to {to}.",
+
+        OnPaper = "{title}: how much lies over its own kind on wrists of every size{?percent:; on a wrist of {wrist} it is {percent:percent}}.",
+        Axis = "of the groups' length lies over its own kind",
+        AxisRuns = "of the beads' length lies over its own kind",
+        ThisWrist = "this wrist, {wrist}",
+        NotAsWished = "not as you wish",
+        WristRow = "wrist",
+        TurnsRow = "turns",
+        Nothing = "Too little lies over anything to draw a curve.",
+        Averaged = "as near as a wrist is known",
+        Exact = "to the millimetre",
     };
 }

@@ -56,6 +56,9 @@ public sealed class Language
     /// <summary>Words of the text report.</summary>
     public required ReportWords Report { get; init; }
 
+    /// <summary>Words of the pattern sheet.</summary>
+    public required SheetWords Sheet { get; init; }
+
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 

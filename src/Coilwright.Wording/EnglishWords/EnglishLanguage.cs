@@ -15,6 +15,7 @@ internal static class EnglishLanguage
         Terms = EnglishTerms.Make(),
         Cautions = EnglishCautions.Make(),
         Report = EnglishReport.Make(),
+        Sheet = EnglishSheet.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -1,0 +1,87 @@
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English words of the pattern sheet.</summary>
+internal static class EnglishSheet
+{
+    internal static SheetWords Make() => new()
+    {
+        PageOf = "Page {page} of {pages}",
+        JoinAt = "joins at {letter}",
+        Foot = "{title}, pattern sheet",
+
+        Lead = "A bracelet of {turns} {turns:turn|turns} on memory wire, for a wrist of {wristMm:exact}.",
+        PictureCaption = "The turns as they lie on the wrist, from underside to underside. The letters are those of the materials.",
+        MendFirst = "Before you cut",
+
+        FinishedSize = "Finished size",
+        SizeTurns = "Turns when worn",
+        SizeBeads = "Beads",
+        SizeInside = "Round the inside, off the wrist",
+        SizeEnds = "Ends",
+        EndsOverlap = "lie {mm:length} over each other",
+        EndsApart = "stay {mm:length} apart",
+        EndsMeet = "meet",
+        SizeWeight = "Weight",
+        Grams = "{grams} g",
+        SizeSuits = "Suits wrists",
+        SuitsFromTo = "from {fromMm:length} to {toMm:length}",
+        SuitsFrom = "from {fromMm:length} up",
+        SuitsTo = "up to {toMm:length}",
+        SuitsNone = "none as it is",
+
+        Materials = "Materials",
+        Key = "Key",
+        TrueSize = "True size",
+        Bead = "Bead",
+        Size = "Size",
+        Use = "Use",
+        Buy = "Buy",
+        Cost = "Cost",
+        OneSize = "{alongMm:mm}",
+        TwoSizes = "{alongMm} × {acrossMm:mm}",
+        Packs = "{packs} × {unit} of {beads}",
+        SinglePacks = "{packs} × {unit}",
+        Wire = "Memory wire, {wireMm:fine} thick{?gauge: ({gauge})}",
+        WireUse = "{loops} {loops:loop|loops}",
+        CostInAll = "The packs cost {cost} in all, without the wire{?unpriced: and without {unpriced} {unpriced:kind|kinds} of unknown price}.",
+        MaterialsNote = "Sizes run along the hole, then across. Packs are whole ones, for someone who has none at home.",
+
+        Tools = "Tools",
+        ToolShears = "shears or heavy cutters made for memory wire",
+        ToolPliers = "round-nose pliers",
+        ToolGlue = "glue for metal",
+        ToolFile = "a fine file",
+        ToolGoggles = "eye protection",
+        ToolRuler = "a ruler or tape",
+
+        Steps = "Steps",
+        ToBegin = "To begin",
+        CutWire = "Cut {loops} {loops:loop|loops} of wire: {cutMm:cut}.",
+        CutMadeOf = "Under the beads {beadedMm:mm}, in the ends {endsMm:mm}, for the pliers and to spare {otherMm:mm}.",
+        TurnFirstLoop = "At the starting end turn a loop of {insideMm:fine} inside: it takes {usesMm:mm} of wire. File the end smooth.",
+        GlueFirstCap = "Glue the starting end into its cap, {depthMm:fine} deep, and let it set.",
+        Turn = "Turn {turn}",
+        String = "String {beads}.",
+        StringGroup = "{group}: string {beads}.",
+        StringGroupTimes = "{group}, {times} times on end: each time string {beads}.",
+        Run = "{count} {key}",
+        Repeat = "{times} times ({beads})",
+        RunJoin = ", ",
+        SoFar = "{beads} {beads:bead|beads} so far.",
+        ToFinish = "To finish",
+        TurnLastLoop = "Trim the wire {trimMm:length} beyond the last bead and turn a loop of {insideMm:fine} inside.",
+        GlueLastCap = "Trim the wire {trimMm:length} beyond the last bead and glue it into its cap, {depthMm:fine} deep.",
+        TryOn = "File the ends smooth and try it on.",
+
+        TurnRows = "The turns, laid straight",
+        TurnRowsNote = "What lies over what on the wrist lies over what here. A hatched bar between two turns marks where like lies over like.",
+        Strips = "Strips at true size",
+        StripsNote = "Lay each turn's beads on its strip before you string them. Bare wire between beads is what the curve of the wrist opens.",
+        CheckRuler = "Measure this ruler first: it is {mm:exact} long. If it is not, print again at 100 %.",
+        StripCaption = "Turn {turn}: {beads} {beads:bead|beads} on {wireMm:length} of wire",
+        StripAlt = "The {beads} {beads:bead|beads} of turn {turn} side by side at true size, with their key letters",
+
+        OtherSizes = "Other sizes",
+        OtherSizesNote = "On another wrist another number of turns is worn, and every bead lands elsewhere. Have the piece reckoned for that wrist before you string it.",
+    };
+}

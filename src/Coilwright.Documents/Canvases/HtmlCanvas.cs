@@ -145,16 +145,9 @@ public sealed class HtmlCanvas : IDocumentCanvas
         {
             if (table.Columns.IsEmpty) return;
             Scroll(table.Name);
-            _out.Append("<table>\n<caption>").Append(Escaped(table.Name)).Append("</caption>\n<thead>\n<tr>");
-            foreach (var column in table.Columns)
-            {
-                // A heading cell must not be empty; an unnamed column is headed by a plain cell.
-                var element = column.Head.IsEmpty ? "td" : "th";
-                _out.Append('<').Append(element).Append(column.Head.IsEmpty ? "" : " scope=\"col\"").Append(Aligned(column.Align)).Append('>');
-                Write(column.Head);
-                _out.Append("</").Append(element).Append('>');
-            }
-            _out.Append("</tr>\n</thead>\n<tbody>\n");
+            _out.Append("<table>\n<caption>").Append(Escaped(table.Name)).Append("</caption>\n");
+            if (table.Columns.Any(c => !c.Head.IsEmpty)) Heads(table);
+            _out.Append("<tbody>\n");
             foreach (var row in table.Rows)
             {
                 _out.Append("<tr>");
@@ -164,7 +157,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
                     _out.Append(heads ? "<th scope=\"row\"" : "<td").Append(Aligned(table.Columns[c].Align)).Append('>');
                     if (row[c].Picture is { } picture)
                     {
-                        _out.Append("<span class=\"inset\" style=\"width: ").Append(Number(picture.WidthMm * setup.Enlarged)).Append("mm\"")
+                        _out.Append("<span class=\"inset\" style=\"width: ").Append(Number(picture.WidthMm * (row[c].PictureIsTrueSize ? 1 : setup.Enlarged))).Append("mm\"")
                             .Append(row[c].PictureAlt is null ? " aria-hidden=\"true\">" : ">");
                         Svg(picture, row[c].PictureAlt, fluid: true);
                         _out.Append("</span>");
@@ -175,6 +168,20 @@ public sealed class HtmlCanvas : IDocumentCanvas
                 _out.Append("</tr>\n");
             }
             _out.Append("</tbody>\n</table>\n</div>\n");
+        }
+
+        private void Heads(Block.Table table)
+        {
+            _out.Append("<thead>\n<tr>");
+            foreach (var column in table.Columns)
+            {
+                // A heading cell must not be empty; an unnamed column is headed by a plain cell.
+                var element = column.Head.IsEmpty ? "td" : "th";
+                _out.Append('<').Append(element).Append(column.Head.IsEmpty ? "" : " scope=\"col\"").Append(Aligned(column.Align)).Append('>');
+                Write(column.Head);
+                _out.Append("</").Append(element).Append('>');
+            }
+            _out.Append("</tr>\n</thead>\n");
         }
 
         private void Write(Block.Figure figure)

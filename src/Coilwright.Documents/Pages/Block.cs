@@ -27,7 +27,7 @@ public abstract record Block
         public int First { get; init; } = 1;
     }
 
-    /// <summary>A table. Its heading row is repeated on every page that it runs on to; rows are kept whole where a page can hold them.</summary>
+    /// <summary>A table. Its heading row, if any column has a heading, is repeated on every page that it runs on to; rows are kept whole where a page can hold them.</summary>
     /// <param name="Columns">Its columns.</param>
     /// <param name="Rows">Its rows; each has as many cells as there are columns.</param>
     public sealed record Table(ImmutableArray<TableColumn> Columns, ImmutableArray<ImmutableArray<TableCell>> Rows) : Block
@@ -140,6 +140,9 @@ public sealed record TableCell(RichText Text)
 {
     /// <summary>A small picture before the words, at its own size; null for none.</summary>
     public Picture? Picture { get; init; }
+
+    /// <summary>Whether the picture is at its own size in large print too.</summary>
+    public bool PictureIsTrueSize { get; init; }
 
     /// <summary>What the picture shows; null when the words say it already.</summary>
     public string? PictureAlt { get; init; }

@@ -76,6 +76,15 @@ public class TableTests
     }
 
     [Fact]
+    public void A_table_without_headings_has_no_heading_row()
+    {
+        var marks = Pages(new Block.Table([new TableColumn(RichText.Empty), new TableColumn(RichText.Empty)], [["Turns", "4"]]) { Name = "T", RowsHaveHeads = true })[0].Marks;
+        Assert.DoesNotContain(marks, m => m is PageMark.Open { Tag: Tag.THead });
+        Assert.Single(marks, m => m is PageMark.Open { Tag: Tag.TH, HeadsRow: true });
+        Assert.Single(marks.OfType<PageMark.Stroke>()); // Under the row alone.
+    }
+
+    [Fact]
     public void Rows_are_as_high_as_their_highest_cell_and_cells_begin_on_one_line()
     {
         var tall = string.Join(' ', Enumerable.Repeat("words", 60));
@@ -126,9 +135,25 @@ public class TableTests
         var page = Pages(new Block.Table([new TableColumn("Bead")], [[cell]]) { Name = "T" })[0];
         var drawn = page.Marks.OfType<PageMark.Drawing>().Single();
         Assert.Equal(1 / PageSetup.PointMm, drawn.PointsPerMm, Exact);
+        PageMark.Drawing Large(TableCell c) => Pages(new Block.Table([new TableColumn("Bead")], [[c]]) { Name = "T" }, new PageSetup { LargePrint = true })[0].Marks.OfType<PageMark.Drawing>().Single();
+        Assert.Equal(1.5 / PageSetup.PointMm, Large(cell).PointsPerMm, Exact);
+        Assert.Equal(1 / PageSetup.PointMm, Large(cell with { PictureIsTrueSize = true }).PointsPerMm, Exact);
         var words = Words(page).Single(w => w.Text == "A bead");
         Assert.True(words.X > drawn.X + 24 / PageSetup.PointMm);
         Assert.InRange(words.Baseline, drawn.Y, drawn.Y + 16 / PageSetup.PointMm);
+    }
+
+    [Theory]
+    [InlineData(CellAlign.Left, 0.0)]
+    [InlineData(CellAlign.Centre, 0.5)]
+    [InlineData(CellAlign.Right, 1.0)]
+    public void A_picture_alone_in_its_cell_stands_as_words_would(CellAlign align, double share)
+    {
+        var page = Pages(new Block.Table([new TableColumn("A wide heading here", align), new TableColumn("B")], [[new TableCell(RichText.Empty) { Picture = SampleDocument.Beads(8) }, "b"]]) { Name = "T" })[0];
+        var drawn = page.Marks.OfType<PageMark.Drawing>().Single();
+        var frame = Composer.Frame(new(), false);
+        var column = Words(page).Single(w => w.Text == "B").X - frame.X - 1.3 * 12;
+        Assert.Equal(frame.X + share * (column - 8 / PageSetup.PointMm), drawn.X, Exact);
     }
 
     [Fact]

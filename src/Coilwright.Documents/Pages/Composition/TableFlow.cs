@@ -9,8 +9,12 @@ namespace Coilwright.Documents.Pages.Composition;
 /// <param name="Padding">White above and below a row's text.</param>
 /// <param name="HeadRule">Line under the headings.</param>
 /// <param name="RowRule">Line under a row.</param>
-/// <param name="PictureScale">Points to a millimetre of a cell's picture.</param>
-internal sealed record TableLook(TextLook Head, TextLook Body, double Gap, double Padding, double HeadRule, double RowRule, double PictureScale);
+/// <param name="Enlarged">How much larger than its own size a cell's picture is, unless it is one at true size.</param>
+internal sealed record TableLook(TextLook Head, TextLook Body, double Gap, double Padding, double HeadRule, double RowRule, double Enlarged)
+{
+    /// <summary>Points to a millimetre of a cell's picture.</summary>
+    public double PictureScale(TableCell cell) => (cell.PictureIsTrueSize ? 1 : Enlarged) / PageSetup.PointMm;
+}
 
 /// <summary>A table, row by row. Its headings stand again on every page that it runs on to; there they are decoration, so that they are heard once.</summary>
 internal sealed class TableFlow : Flow
@@ -55,17 +59,14 @@ internal sealed class TableFlow : Flow
         if (rows.Count == 0 && left > 0 && !room.Last) return null;
 
         var marks = ImmutableArray.CreateBuilder<PageMark>();
-        if (begins)
+        if (begins) marks.Add(new PageMark.Open(Tag.Table));
+        if (measured.HeadHeight > 0)
         {
-            marks.Add(new PageMark.Open(Tag.Table));
-            marks.Add(new PageMark.Open(Tag.THead));
+            if (begins) marks.Add(new PageMark.Open(Tag.THead));
+            Head(marks, measured, room.Width, again: !begins);
+            if (begins) marks.Add(PageMark.Close.It);
         }
-        Head(marks, measured, room.Width, again: !begins);
-        if (begins)
-        {
-            marks.Add(PageMark.Close.It);
-            marks.Add(new PageMark.Open(Tag.TBody));
-        }
+        if (begins) marks.Add(new PageMark.Open(Tag.TBody));
         y = measured.HeadHeight;
         for (var i = 0; i < rows.Count; i++)
         {
@@ -124,7 +125,14 @@ internal sealed class TableFlow : Flow
             var shown = cells[c].Length > from ? Math.Min(count, cells[c].Length - from) : 0;
             // Beside a picture words stand at its middle; else all cells begin on one line.
             var start = top + (pictured ? (height - _look.RowRule - shown * _look.Body.Leading) / 2 : _look.Padding);
-            var inset = from == 0 ? Picture(marks, _table.Rows[row][c], measured.Lefts[c], top, height) : PictureInset(_table.Rows[row][c]);
+            var inset = PictureInset(_table.Rows[row][c]);
+            if (from == 0)
+            {
+                // A picture alone stands as words would; one with words begins the cell.
+                var spare = _table.Rows[row][c].Text.IsEmpty ? measured.Widths[c] - inset : 0;
+                var shift = _table.Columns[c].Align switch { CellAlign.Right => spare, CellAlign.Centre => spare / 2, _ => 0 };
+                Picture(marks, _table.Rows[row][c], measured.Lefts[c] + shift, top, height);
+            }
             for (var i = 0; i < shown; i++)
                 TextFlow.Set(marks, cells[c][from + i], _look.Body, _table.Columns[c].Align, measured.Lefts[c] + inset,
                     start + i * _look.Body.Leading, measured.Widths[c] - inset, false);
@@ -135,19 +143,19 @@ internal sealed class TableFlow : Flow
         marks.Add(new PageMark.Stroke(0, y, width, y, _look.RowRule, PageInks.Hairline));
     }
 
-    private double Picture(ImmutableArray<PageMark>.Builder marks, TableCell cell, double left, double top, double height)
+    private void Picture(ImmutableArray<PageMark>.Builder marks, TableCell cell, double left, double top, double height)
     {
-        if (cell.Picture is not { } picture) return 0;
-        double wide = picture.WidthMm * _look.PictureScale, high = picture.HeightMm * _look.PictureScale;
+        if (cell.Picture is not { } picture) return;
+        var scale = _look.PictureScale(cell);
+        double wide = picture.WidthMm * scale, high = picture.HeightMm * scale;
         var y = top + (height - _look.RowRule - high) / 2;
         if (cell.PictureAlt is { } alt) marks.Add(new PageMark.Open(Tag.Figure) { Alt = alt, Area = new Area(left, y, wide, high) });
-        marks.Add(new PageMark.Drawing(picture, left, y, _look.PictureScale, 0, picture.WidthMm) { Decoration = cell.PictureAlt is null });
+        marks.Add(new PageMark.Drawing(picture, left, y, scale, 0, picture.WidthMm) { Decoration = cell.PictureAlt is null });
         if (cell.PictureAlt is not null) marks.Add(PageMark.Close.It);
-        return PictureInset(cell);
     }
 
     private double PictureInset(TableCell cell) =>
-        cell.Picture is not { } picture ? 0 : picture.WidthMm * _look.PictureScale + (cell.Text.IsEmpty ? 0 : _look.Gap / 2);
+        cell.Picture is not { } picture ? 0 : picture.WidthMm * _look.PictureScale(cell) + (cell.Text.IsEmpty ? 0 : _look.Gap / 2);
 
     private ImmutableArray<ImmutableArray<SetLine>> Lines(Measured measured, int row) =>
         [.. _table.Rows[row].Select((cell, c) => LineBreaker.Break(cell.Text, _look.Body, measured.Widths[c] - PictureInset(cell)))];
@@ -155,7 +163,7 @@ internal sealed class TableFlow : Flow
     private double Height(int row, ImmutableArray<ImmutableArray<SetLine>> cells, int from)
     {
         var lines = Math.Max(1, (cells.IsEmpty ? 0 : cells.Max(c => c.Length)) - from);
-        var pictures = from > 0 ? 0 : _table.Rows[row].Max(c => c.Picture?.HeightMm * _look.PictureScale ?? 0);
+        var pictures = from > 0 ? 0 : _table.Rows[row].Max(c => c.Picture?.HeightMm * _look.PictureScale(c) ?? 0);
         return Math.Max(lines * _look.Body.Leading, pictures) + 2 * _look.Padding + _look.RowRule;
     }
 
@@ -176,7 +184,9 @@ internal sealed class TableFlow : Flow
         for (var c = 1; c < columns; c++) lefts[c] = lefts[c - 1] + widths[c - 1] + _look.Gap;
         ImmutableArray<ImmutableArray<SetLine>> heads = [.. _table.Columns.Select((column, c) => LineBreaker.Break(column.Head, _look.Head, widths[c]))];
         var lines = heads.Length == 0 ? 0 : heads.Max(h => h.Length);
-        return new Measured(width, [.. lefts], widths, heads) { HeadHeight = lines * _look.Head.Leading + _look.Padding + _look.HeadRule };
+        return new Measured(width, [.. lefts], widths, heads) {
+            HeadHeight = lines == 0 ? 0 : lines * _look.Head.Leading + _look.Padding + _look.HeadRule,
+        };
     }
 
     /// <summary>Shares a width among columns: what each wants on one line while there is room, and the rest to columns of words; else each its widest

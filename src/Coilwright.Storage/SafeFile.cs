@@ -52,6 +52,22 @@ public static class SafeFile
         }
     }
 
+    /// <summary>Makes a folder, and those above it, where they are not there yet. Null when it is there; otherwise a
+    /// <see cref="FaultCodes.FileUnwritable"/> fault with the reason.</summary>
+    /// <param name="path">Path of the folder.</param>
+    public static Fault? MakeFolder(string path)
+    {
+        try
+        {
+            Directory.CreateDirectory(path);
+            return null;
+        }
+        catch (Exception e) when (FileTrouble.Is(e))
+        {
+            return FileTrouble.Fault(FaultCodes.FileUnwritable, path, e);
+        }
+    }
+
     private static bool IsDevice(string fullPath) => !OperatingSystem.IsWindows()
         && (fullPath.StartsWith("/dev/", StringComparison.Ordinal) && !fullPath.StartsWith("/dev/shm/", StringComparison.Ordinal)
             || fullPath.StartsWith("/proc/", StringComparison.Ordinal));

@@ -9,6 +9,24 @@ public sealed record HelpWords
     /// <summary>What <c>reckon</c> does.</summary>
     public required string Reckon { get; init; }
 
+    /// <summary>What <c>sheet</c> does.</summary>
+    public required string Sheet { get; init; }
+
+    /// <summary><c>--out</c> of <c>sheet</c>.</summary>
+    public required string SheetOut { get; init; }
+
+    /// <summary><c>--paper</c>.</summary>
+    public required string SheetPaper { get; init; }
+
+    /// <summary><c>--large-print</c>.</summary>
+    public required string SheetLargePrint { get; init; }
+
+    /// <summary><c>--greyscale</c>.</summary>
+    public required string SheetGreyscale { get; init; }
+
+    /// <summary>A page was written: {file}.</summary>
+    public required string SheetWritten { get; init; }
+
     /// <summary>The piece.</summary>
     public required string Piece { get; init; }
 

@@ -130,6 +130,9 @@ public sealed class Language
     /// <summary>A number with up to so many decimals, a decimal point and no thousands sign.</summary>
     public static string Number(double value, int decimals) => LengthWriter.Number(value, decimals);
 
+    /// <summary>A number that may only be rounded up, as loops to cut, with up to so many decimals.</summary>
+    public static string NumberUp(double value, int decimals) => LengthWriter.NumberUp(value, decimals);
+
     private string Sentence(string template, IValues values) => Template.Capital(Template.Fill(template, values, this));
 
     /// <summary>The form of a word that goes with a number as it is printed.</summary>

@@ -15,6 +15,14 @@ internal static class LengthWriter
         return (rounded == 0 ? 0 : rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
     }
 
+    internal static string NumberUp(double value, int decimals)
+    {
+        // A hair is taken off first, so that an exact number stays what it is.
+        const double hair = 1e-6;
+        var scale = Math.Pow(10, decimals);
+        return Number(Math.Ceiling((value - hair) * scale) / scale, decimals);
+    }
+
     internal static string Mm(double mm, Terms terms) => Number(mm, Math.Abs(mm) >= WholeFromMm ? 0 : 1) + " " + terms.Mm;
 
     internal static string Inches(double mm, Terms terms) => InchFraction.FromMm(mm) + " " + terms.Inch;

@@ -168,6 +168,9 @@ public sealed record SheetWords
     /// <summary>Heading of the steps of a turn: {turn}.</summary>
     public required string Turn { get; init; }
 
+    /// <summary>Heading of steps that reach over several turns: {turn}, {last}.</summary>
+    public required string Turns { get; init; }
+
     /// <summary>Loose beads: {beads}.</summary>
     public required string String { get; init; }
 
@@ -218,7 +221,7 @@ public sealed record SheetWords
     /// <summary>Over the check ruler: {mm}.</summary>
     public required string CheckRuler { get; init; }
 
-    /// <summary>Over a strip: {turn}, {beads}, {wireMm}.</summary>
+    /// <summary>Over a strip: {turn}, {last} where the next turn's few beads stand on it too, {beads}, {wireMm}.</summary>
     public required string StripCaption { get; init; }
 
     /// <summary>What a strip shows: {turn}, {beads}.</summary>

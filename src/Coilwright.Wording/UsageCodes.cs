@@ -21,6 +21,9 @@ public static class UsageCodes
     /// <summary>An option stands twice.</summary>
     public const string OptionTwice = "usage.option-twice";
 
+    /// <summary>An option that must be there is missing; {verb}.</summary>
+    public const string OptionMissing = "usage.option-missing";
+
     /// <summary>A length is not a number of mm nor a length with its unit.</summary>
     public const string LengthForm = "usage.length-form";
 

@@ -51,6 +51,12 @@ public static class WhyNotCodes
     /// <summary>The data has no strength for wire of this steel and thickness.</summary>
     public const string StrengthUnknown = "strength-unknown";
 
+    /// <summary>The bead says nothing of how it is sold.</summary>
+    public const string PackUnknown = "pack-unknown";
+
+    /// <summary>The bead has no price.</summary>
+    public const string PriceUnknown = "price-unknown";
+
     /// <summary>The reckoning gave no finite number: a defect.</summary>
     public const string NotFinite = "not-finite";
 }

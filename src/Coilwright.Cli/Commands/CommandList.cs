@@ -9,5 +9,6 @@ internal static class CommandList
     public static IEnumerable<Command> All(Output output) =>
     [
         ReckonCommand.Make(output),
+        SheetCommand.Make(output),
     ];
 }

@@ -7,6 +7,16 @@ namespace Coilwright.Cli.Reports;
 /// <summary>The help: what it does, how to call it, an example.</summary>
 internal static class HelpPage
 {
+    private static readonly (string Verb, string Said)[] Examples =
+    [
+        ("reckon", "my-bracelet.piece.json"),
+        ("reckon", "my-bracelet.piece.json --wrist \"6 1/2in\""),
+        ("reckon", "my-bracelet.piece.json --wrist 165 --json"),
+        ("reckon", "my-bracelet.piece.json --draw my-bracelet.svg"),
+        ("sheet", "my-bracelet.piece.json --out sheets"),
+        ("sheet", "my-bracelet.piece.json --out sheets --paper letter --large-print"),
+    ];
+
     public static string Of(RootCommand root, Command command, Language language)
     {
         var words = language.Help;
@@ -29,9 +39,7 @@ internal static class HelpPage
             .Concat(options.Select(o => new[] { string.Join(", ", o.Aliases.Where(a => a != "-?").Prepend(o.Name)) + (o.HelpName is { } value ? " " + value : ""), o.Description ?? "" })), 1);
 
         page.Heading(words.ExamplesHeading);
-        page.Paragraph("coilwright reckon my-bracelet.piece.json", 2);
-        page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist \"6 1/2in\" --draw rows.svg", 2);
-        page.Paragraph("coilwright reckon my-bracelet.piece.json --wrist 165 --json", 2);
+        foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name)) page.Paragraph($"coilwright {example.Verb} {example.Said}", 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -42,9 +42,15 @@ internal sealed class JsonPage(Language? language = null) : IDisposable
 
     public void Item(int value) => Writer.WriteNumberValue(value);
 
-    public void Whole(string name, int? value)
+    public void Whole(string name, int? value, string? why = null)
     {
-        if (value is { } whole) Writer.WriteNumber(name, whole); else Writer.WriteNull(name);
+        if (value is { } whole) Writer.WriteNumber(name, whole); else Null(name, why);
+    }
+
+    /// <summary>Money in the piece's one currency, exactly.</summary>
+    public void Money(string name, decimal? value, string? why = null)
+    {
+        if (value is { } money) Writer.WriteNumber(name, money); else Null(name, why);
     }
 
     public void Whole(string name, ulong value) => Writer.WriteNumber(name, value);

@@ -295,7 +295,7 @@ internal static class ReckonJson
         }
     }
 
-    private static void Notices(JsonPage json, Reckoned r, BeadNames names, Language language)
+    internal static void Notices(JsonPage json, Reckoned r, BeadNames names, Language language)
     {
         using var array = json.Array("notices");
         foreach (var notice in r.Notices)

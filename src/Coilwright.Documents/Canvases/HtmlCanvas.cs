@@ -154,7 +154,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
                 for (var c = 0; c < row.Length; c++)
                 {
                     var heads = c == 0 && table.RowsHaveHeads && !row[c].Text.IsEmpty;
-                    _out.Append(heads ? "<th scope=\"row\"" : "<td").Append(Aligned(table.Columns[c].Align)).Append('>');
+                    _out.Append(heads ? "<th scope=\"row\"" : "<td").Append(Aligned(table.Columns[c])).Append('>');
                     if (row[c].Picture is { } picture)
                     {
                         _out.Append("<span class=\"inset\" style=\"width: ").Append(Number(picture.WidthMm * (row[c].PictureIsTrueSize ? 1 : setup.Enlarged))).Append("mm\"")
@@ -177,7 +177,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
             {
                 // A heading cell must not be empty; an unnamed column is headed by a plain cell.
                 var element = column.Head.IsEmpty ? "td" : "th";
-                _out.Append('<').Append(element).Append(column.Head.IsEmpty ? "" : " scope=\"col\"").Append(Aligned(column.Align)).Append('>');
+                _out.Append('<').Append(element).Append(column.Head.IsEmpty ? "" : " scope=\"col\"").Append(Aligned(column)).Append('>');
                 Write(column.Head);
                 _out.Append("</").Append(element).Append('>');
             }
@@ -271,12 +271,12 @@ public sealed class HtmlCanvas : IDocumentCanvas
             }
         }
 
-        private static string Aligned(CellAlign align) => align switch
+        private static string Aligned(TableColumn column)
         {
-            CellAlign.Right => " class=\"right\"",
-            CellAlign.Centre => " class=\"centre\"",
-            _ => "",
-        };
+            var align = column.Align switch { CellAlign.Right => "right", CellAlign.Centre => "centre", _ => "" };
+            var sort = (align + (column.IsWhole ? " whole" : "")).Trim();
+            return sort.Length == 0 ? "" : " class=\"" + sort + "\"";
+        }
     }
 
     private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);

@@ -57,6 +57,7 @@ internal static class HtmlStyle
             tr { break-inside: avoid; }
             .right { text-align: right; }
             .centre { text-align: center; }
+            .whole { white-space: nowrap; }
             .inset { display: inline-block; vertical-align: middle; margin-right: 0.6rem; }
             figure { margin: 0.9rem 0 1.1rem; break-inside: avoid; }
             figcaption { margin-top: 0.5rem; }

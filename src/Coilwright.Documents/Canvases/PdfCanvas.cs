@@ -40,9 +40,12 @@ public sealed class PdfCanvas : IDocumentCanvas
         pdf.Info.Title = document.Title;
         pdf.Info.Creator = "Coilwright";
         if (document.Author is { } author) pdf.Info.Author = author;
+        var pages = Composer.Compose(document, setup);
+        var hand = new PdfHand(pdf, setup.Greyscale);
+        hand.MakeForms(pages);
         var tags = UAManager.ForDocument(pdf);
         tags.SetDocumentLanguage(document.Language);
-        new PdfPageWriter(pdf, tags, setup.Greyscale).Write(Composer.Compose(document, setup));
+        new PdfPageWriter(pdf, tags, hand).Write(pages);
 
         using var stream = new MemoryStream();
         pdf.Save(stream);

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using Coilwright.Core.Colour;
-using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.Pages.Composition;
 using Coilwright.Documents.Typefaces;
@@ -12,12 +10,8 @@ using PdfSharp.UniversalAccessibility;
 namespace Coilwright.Documents.Canvases;
 
 /// <summary>Draws composed pages into a PDF document, part by part, so that the tags follow the reading order.</summary>
-internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, bool greyscale)
+internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, PdfHand hand)
 {
-    private static readonly XPdfFontOptions Embedded = new(PdfFontEncoding.Unicode);
-
-    private readonly Dictionary<(FaceStyle, double), XFont> _fonts = [];
-    private readonly Dictionary<Srgb, XSolidBrush> _brushes = [];
     private readonly StringBuilder _heading = new();
     private readonly Stack<Tag> _open = new();
     private XGraphics _graphics = null!;
@@ -51,7 +45,7 @@ internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, bool greysc
             _pageHasContent = false;
             // PDFsharp sets up a page's coordinates at its first ink, and would do so inside the first part. A rectangle of no size comes first.
             Decorating(true);
-            _graphics.DrawRectangle(Brush(PageInks.White), 0, 0, 0, 0);
+            _graphics.DrawRectangle(hand.Brush(PageInks.White), 0, 0, 0, 0);
             foreach (var mark in page.Marks) Write(mark);
         }
         Undecorate();
@@ -72,7 +66,7 @@ internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, bool greysc
                 break;
             case PageMark.Letters letters:
                 Decorating(letters.Decoration);
-                _graphics.DrawString(letters.Text, Font(letters.Face, letters.Size), Brush(letters.Ink), letters.X, letters.Baseline,
+                _graphics.DrawString(letters.Text, hand.Font(letters.Face, letters.Size), hand.Brush(letters.Ink), letters.X, letters.Baseline,
                     XStringFormats.BaseLineLeft);
                 if (letters.Decoration) break;
                 Mark();
@@ -81,16 +75,16 @@ internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, bool greysc
             case PageMark.Fill fill:
                 Decorating(true);
                 if (fill.Corner > 0)
-                    _graphics.DrawRoundedRectangle(Brush(fill.Ink), Rectangle(fill.Area), new XSize(2 * fill.Corner, 2 * fill.Corner));
-                else _graphics.DrawRectangle(Brush(fill.Ink), Rectangle(fill.Area));
+                    _graphics.DrawRoundedRectangle(hand.Brush(fill.Ink), Rectangle(fill.Area), new XSize(2 * fill.Corner, 2 * fill.Corner));
+                else _graphics.DrawRectangle(hand.Brush(fill.Ink), Rectangle(fill.Area));
                 break;
             case PageMark.Ring ring:
                 Decorating(true);
-                _graphics.DrawRoundedRectangle(new XPen(Colour(ring.Ink), ring.Width), Rectangle(ring.Area), new XSize(2 * ring.Corner, 2 * ring.Corner));
+                _graphics.DrawRoundedRectangle(new XPen(hand.Colour(ring.Ink), ring.Width), Rectangle(ring.Area), new XSize(2 * ring.Corner, 2 * ring.Corner));
                 break;
             case PageMark.Stroke stroke:
                 Decorating(true);
-                var pen = new XPen(Colour(stroke.Ink), stroke.Width);
+                var pen = new XPen(hand.Colour(stroke.Ink), stroke.Width);
                 if (stroke.Dashed) pen.DashPattern = [3, 2.5];
                 _graphics.DrawLine(pen, stroke.X1, stroke.Y1, stroke.X2, stroke.Y2);
                 break;
@@ -167,30 +161,12 @@ internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, bool greysc
         {
             // PDFsharp begins a page's first marked content inside a text object, where no drawing may begin. A lone space takes that place.
             tags.StructureBuilder.BeginElement(PdfInlineLevelElementTag.Span);
-            _graphics.DrawString(" ", Font(FaceStyle.Regular, 1), Brush(default), drawing.X, drawing.Y, XStringFormats.BaseLineLeft);
+            _graphics.DrawString(" ", hand.Font(FaceStyle.Regular, 1), hand.Brush(default), drawing.X, drawing.Y, XStringFormats.BaseLineLeft);
             Mark();
             Unmark();
             tags.StructureBuilder.End();
         }
-        var whole = drawing.FromMm <= 0 && drawing.ToMm >= drawing.Picture.WidthMm;
-        var window = new Box(drawing.FromMm, 0, drawing.ToMm, drawing.Picture.HeightMm);
-        Outline? clip = null;
-        XGraphicsState? state = null;
-        foreach (var placed in drawing.Picture.Inked())
-        {
-            // What the window cuts off whole is left out, or it would be read aloud unseen.
-            if (!whole && placed.Box(CautiousSans.Instance) is { } box && !box.Overlaps(window)) continue;
-            if (state is null || !ReferenceEquals(clip, placed.Clip))
-            {
-                if (state is not null) _graphics.Restore(state);
-                clip = placed.Clip;
-                state = _graphics.Save();
-                if (!whole) _graphics.IntersectClip(Path(Outline.Rectangle(window), drawing, 0, 0));
-                if (clip is not null) _graphics.IntersectClip(Path(clip, drawing, 0, 0));
-            }
-            Draw(placed, drawing);
-        }
-        if (state is not null) _graphics.Restore(state);
+        hand.Draw(_graphics, drawing);
         if (!drawing.Decoration) Mark();
     }
 
@@ -208,90 +184,6 @@ internal sealed class PdfPageWriter(PdfDocument pdf, UAManager tags, bool greysc
         tags.StructureBuilder.EndMarkedContentsWithId();
         tags.BeginGraphicMode();
         _marked = Marked.None;
-    }
-
-    private void Draw(PlacedMark placed, PageMark.Drawing drawing)
-    {
-        var scale = drawing.PointsPerMm;
-        switch (placed.Mark)
-        {
-            case Shape shape:
-                if (shape.Paint.Fill is null && shape.Paint.Pen is null) return;
-                var path = Path(shape.Outline, drawing, placed.RightMm, placed.DownMm);
-                _graphics.DrawPath(shape.Paint.Pen is { } pen ? Pen(pen, scale) : null, shape.Paint.Fill is { } fill ? Brush(fill) : null, path);
-                break;
-            case Text { Content.Length: > 0 } text:
-                var face = text.Weight == TextWeight.Bold ? FaceStyle.Bold : FaceStyle.Regular;
-                var size = text.SizeMm * scale;
-                var words = PrintableText.Prepared(text.Content);
-                var back = text.Anchor switch { TextAnchor.Start => 0, TextAnchor.Middle => 0.5, _ => 1 } * HouseFaces.Of(face).WidthEm(words) * size;
-                _graphics.DrawString(words, Font(face, size), Brush(text.Ink), drawing.X + (placed.RightMm + text.At.XMm - drawing.FromMm) * scale - back,
-                    drawing.Y + (placed.DownMm + text.At.YMm) * scale, XStringFormats.BaseLineLeft);
-                break;
-        }
-    }
-
-    private static XGraphicsPath Path(Outline outline, PageMark.Drawing drawing, double rightMm, double downMm)
-    {
-        var path = new XGraphicsPath { FillMode = XFillMode.Alternate };
-        XPoint At(Point p) => new(drawing.X + (p.XMm + rightMm - drawing.FromMm) * drawing.PointsPerMm, drawing.Y + (p.YMm + downMm) * drawing.PointsPerMm);
-        XPoint here = default;
-        foreach (var step in outline.Steps)
-        {
-            var to = At(step.To);
-            switch (step.Kind)
-            {
-                case StepKind.Move:
-                    path.StartFigure();
-                    break;
-                case StepKind.Line:
-                    path.AddLine(here, to);
-                    break;
-                case StepKind.Curve:
-                    path.AddBezier(here, At(step.First), At(step.Second), to);
-                    break;
-                default:
-                    path.CloseFigure();
-                    break;
-            }
-            here = to;
-        }
-        return path;
-    }
-
-    private XPen Pen(Pen pen, double scale)
-    {
-        var drawn = new XPen(Colour(pen.Ink), pen.WidthMm * scale)
-        {
-            LineJoin = XLineJoin.Round,
-            LineCap = pen.Ends == LineEnds.Round ? XLineCap.Round : XLineCap.Flat,
-        };
-        if (!pen.DashesMm.IsEmpty)
-        {
-            // Dashes are told in line widths; an odd list is one that runs twice (as in SVG).
-            var dashes = pen.DashesMm.Select(d => d / pen.WidthMm).ToArray();
-            drawn.DashPattern = dashes.Length % 2 == 0 ? dashes : [.. dashes, .. dashes];
-        }
-        return drawn;
-    }
-
-    private XFont Font(FaceStyle face, double size)
-    {
-        if (_fonts.TryGetValue((face, size), out var font)) return font;
-        var style = face switch { FaceStyle.Bold => XFontStyleEx.Bold, FaceStyle.Italic => XFontStyleEx.Italic, _ => XFontStyleEx.Regular };
-        return _fonts[(face, size)] = new XFont(HouseFaces.Family, size, style, Embedded);
-    }
-
-    private XSolidBrush Brush(Srgb ink)
-    {
-        if (_brushes.TryGetValue(ink, out var brush)) return brush;
-        return _brushes[ink] = new XSolidBrush(Colour(ink));
-    }
-
-    private XColor Colour(Srgb ink)
-    {
-        if (greyscale) ink = ink.Grey();
-        return XColor.FromArgb(ink.Red, ink.Green, ink.Blue);
     }
 
     private static XRect Rectangle(Area area) => new(area.X, area.Y, area.Width, area.Height);

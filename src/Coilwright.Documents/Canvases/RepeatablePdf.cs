@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Security;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.RegularExpressions;
 using Coilwright.Documents.Pages;
 
 namespace Coilwright.Documents.Canvases;
@@ -15,62 +14,90 @@ namespace Coilwright.Documents.Canvases;
 /// <para>Everything is exchanged byte for byte at the same length, except the metadata and the creation date: these are the last object, so only
 /// the table of objects behind them moves, and a date, which is blanked.</para>
 /// </remarks>
-internal static partial class RepeatablePdf
+internal static class RepeatablePdf
 {
     /// <summary>The file made repeatable.</summary>
     /// <exception cref="InvalidDataException">The file is not laid out as PDFsharp 6.2.4 does.</exception>
     public static byte[] Of(byte[] file, PageDocument document)
     {
-        // Latin-1 maps every byte to one character and back.
-        var text = new StringBuilder(Encoding.Latin1.GetString(file));
-        Dates(text, document);
-        Metadata(text, document);
-        var tags = FaceTags().Matches(text.ToString());
-        foreach (Match tag in tags) Put(text, tag.Groups[1].Index, "AAAAAA");
-        var ids = FileId().Match(text.ToString());
-        if (!ids.Success) throw new InvalidDataException("The PDF has no id where one was expected.");
-        Put(text, ids.Groups[1].Index, new string('0', 32));
-        Put(text, ids.Groups[2].Index, new string('0', 32));
+        Dates(file, document);
+        file = Metadata(file, document);
+        var tags = FaceTags(file);
+        foreach (var tag in tags) "AAAAAA"u8.CopyTo(file.AsSpan(tag.At));
+        var ids = Ids(file);
+        foreach (var at in ids) file.AsSpan(at, IdDigits).Fill((byte)'0');
 
-        var hash = SHA256.HashData(Encoding.Latin1.GetBytes(text.ToString()));
-        var id = Convert.ToHexString(hash.AsSpan(0, 16));
-        Put(text, ids.Groups[1].Index, id);
-        Put(text, ids.Groups[2].Index, id);
+        var hash = SHA256.HashData(file);
+        var id = Encoding.ASCII.GetBytes(Convert.ToHexString(hash.AsSpan(0, IdDigits / 2)));
+        foreach (var at in ids) id.CopyTo(file.AsSpan(at));
         // Two documents with different letters of one face must not carry the same tag, or joining them would mix the faces up.
-        foreach (Match tag in tags)
+        foreach (var (at, face) in tags)
         {
-            var own = SHA256.HashData([.. hash, .. Encoding.ASCII.GetBytes(tag.Groups[2].Value)]);
-            Put(text, tag.Groups[1].Index, string.Concat(own.Take(6).Select(b => (char)('A' + b % 26))));
+            var own = SHA256.HashData([.. hash, .. Encoding.ASCII.GetBytes(face)]);
+            for (var i = 0; i < TagLetters; i++) file[at + i] = (byte)('A' + own[i] % 26);
         }
-        return Encoding.Latin1.GetBytes(text.ToString());
+        return file;
     }
 
-    private static void Dates(StringBuilder text, PageDocument document)
+    private const int IdDigits = 32;
+    private const int TagLetters = 6;
+
+    private static void Dates(byte[] file, PageDocument document)
     {
-        foreach (Match date in CreationDate().Matches(text.ToString()))
+        for (var at = Find(file, "/CreationDate"u8, 0); at >= 0; at = Find(file, "/CreationDate"u8, at + 1))
         {
-            var written = document.Created is { } at
-                ? "/CreationDate (D:" + at.UtcDateTime.ToString("yyyyMMddHHmmss", CultureInfo.InvariantCulture) + "Z)"
+            var length = Find(file, ")"u8, at) + 1 - at;
+            var written = document.Created is { } when
+                ? "/CreationDate (D:" + when.UtcDateTime.ToString("yyyyMMddHHmmss", CultureInfo.InvariantCulture) + "Z)"
                 : "";
-            if (written.Length > date.Length) throw new InvalidDataException("The PDF's date is shorter than expected.");
-            Put(text, date.Index, written.PadRight(date.Length));
+            if (length < Math.Max(written.Length, 1)) throw new InvalidDataException("The PDF's date is shorter than expected.");
+            Encoding.ASCII.GetBytes(written.PadRight(length)).CopyTo(file.AsSpan(at));
         }
     }
 
-    private static void Metadata(StringBuilder text, PageDocument document)
+    // The metadata are the last object, so that only the table of objects behind them moves.
+    private static byte[] Metadata(byte[] file, PageDocument document)
     {
-        var whole = text.ToString();
-        var found = MetadataObject().Match(whole);
-        if (!found.Success) throw new InvalidDataException("The PDF's metadata are not its last object.");
-        var metadata = Latin(Xmp(document));
-        var body = found.Groups[1].Value + "<<\n/Length " + metadata.Length.ToString(CultureInfo.InvariantCulture) +
-            "\n/Subtype /XML\n/Type /Metadata\n>>\nstream\n" + metadata + "\nendstream\nendobj\n";
-        text.Remove(found.Index, found.Length).Insert(found.Index, body);
-        var start = StartXref().Match(text.ToString());
-        if (!start.Success) throw new InvalidDataException("The PDF does not say where its table begins.");
-        text.Remove(start.Groups[1].Index, start.Groups[1].Length)
-            .Insert(start.Groups[1].Index, (found.Index + body.Length).ToString(CultureInfo.InvariantCulture));
+        var table = file.AsSpan().LastIndexOf("\nxref\n"u8) + 1;
+        var begins = table <= 0 ? -1 : file.AsSpan(0, table).LastIndexOf(" 0 obj\n"u8) + " 0 obj\n".Length;
+        if (begins < " 0 obj\n".Length || Find(file, "/Subtype/XML"u8, begins) is var subtype && (subtype < 0 || subtype > table))
+            throw new InvalidDataException("The PDF's metadata are not its last object.");
+        var startsAt = file.AsSpan().LastIndexOf("startxref\n"u8) + "startxref\n".Length;
+        var startsTo = Find(file, "\n"u8, startsAt);
+
+        var metadata = Encoding.UTF8.GetBytes(Xmp(document));
+        byte[] before = [.. file.AsSpan(0, begins), .. Encoding.ASCII.GetBytes("<<\n/Length " + metadata.Length.ToString(CultureInfo.InvariantCulture)
+            + "\n/Subtype /XML\n/Type /Metadata\n>>\nstream\n"), .. metadata, .. "\nendstream\nendobj\n"u8];
+        return [.. before, .. file.AsSpan(table, startsAt - table), .. Encoding.ASCII.GetBytes(before.Length.ToString(CultureInfo.InvariantCulture)), .. file.AsSpan(startsTo)];
     }
+
+    private static List<(int At, string Face)> FaceTags(byte[] file)
+    {
+        var found = new List<(int, string)>();
+        for (var plus = Find(file, "+Atkinson"u8, 0); plus >= 0; plus = Find(file, "+Atkinson"u8, plus + 1))
+        {
+            var at = plus - TagLetters;
+            if (at < 1 || file[at - 1] != '/' || file.AsSpan(at, TagLetters).ContainsAnyExceptInRange((byte)'A', (byte)'Z')) continue;
+            var end = plus;
+            while (file[end] is not ((byte)'/' or (byte)' ' or (byte)'\n' or (byte)']' or (byte)'>')) end++;
+            found.Add((at, Encoding.ASCII.GetString(file, plus + 1, end - plus - 1)));
+        }
+        return found;
+    }
+
+    private static int[] Ids(byte[] file)
+    {
+        var trailer = file.AsSpan().LastIndexOf("\ntrailer\n"u8);
+        var id = trailer < 0 ? -1 : Find(file, "/ID"u8, trailer);
+        if (id < 0) throw new InvalidDataException("The PDF has no id where one was expected.");
+        var first = Find(file, "<"u8, id) + 1;
+        var second = Find(file, "<"u8, first) + 1;
+        if (first == 0 || second == 0 || file[first + IdDigits] != '>' || file[second + IdDigits] != '>')
+            throw new InvalidDataException("The PDF's id has not the form that was expected.");
+        return [first, second];
+    }
+
+    private static int Find(byte[] file, ReadOnlySpan<byte> what, int from) => file.AsSpan(from).IndexOf(what) is var at and >= 0 ? from + at : -1;
 
     private static string Xmp(PageDocument document)
     {
@@ -88,26 +115,4 @@ internal static partial class RepeatablePdf
             xmp.Append("<xmp:CreateDate>").Append(at.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture)).Append("</xmp:CreateDate>\n");
         return xmp.Append("</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>").ToString();
     }
-
-    private static string Latin(string words) => Encoding.Latin1.GetString(Encoding.UTF8.GetBytes(words));
-
-    private static void Put(StringBuilder text, int at, string words)
-    {
-        for (var i = 0; i < words.Length; i++) text[at + i] = words[i];
-    }
-
-    [GeneratedRegex(@"/([A-Z]{6})\+(Atkinson[^\s/\[\]<>()]+)")]
-    private static partial Regex FaceTags();
-
-    [GeneratedRegex(@"/ID\s*\[\s*<([0-9A-Fa-f]{32})>\s*<([0-9A-Fa-f]{32})>\s*\]")]
-    private static partial Regex FileId();
-
-    [GeneratedRegex(@"/CreationDate\s*\(D:[^)]*\)")]
-    private static partial Regex CreationDate();
-
-    [GeneratedRegex(@"(\d+ 0 obj\n)<<(?:(?!endobj).)*?/Subtype\s*/XML.*?endobj\n(?=xref\n)", RegexOptions.Singleline)]
-    private static partial Regex MetadataObject();
-
-    [GeneratedRegex(@"startxref\n(\d+)\n%%EOF\s*$")]
-    private static partial Regex StartXref();
 }

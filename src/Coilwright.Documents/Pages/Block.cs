@@ -132,7 +132,11 @@ public enum CellAlign
 /// <summary>A column of a table.</summary>
 /// <param name="Head">Its heading; may be empty.</param>
 /// <param name="Align">Where its texts stand.</param>
-public sealed record TableColumn(RichText Head, CellAlign Align = CellAlign.Left);
+public sealed record TableColumn(RichText Head, CellAlign Align = CellAlign.Left)
+{
+    /// <summary>Whether its texts are parted only when nothing else can give way: sizes, amounts.</summary>
+    public bool IsWhole { get; init; }
+}
 
 /// <summary>A cell of a table; may be empty.</summary>
 /// <param name="Text">Its words.</param>

@@ -18,7 +18,6 @@ namespace Coilwright.Documents.TurnRows;
 /// </remarks>
 public static class TurnRowsDrawing
 {
-    private const double MarginMm = 8;
     private const double RowGapMm = 3.4;
     private const int RulerMm = 50;
 
@@ -64,7 +63,7 @@ public static class TurnRowsDrawing
         var numbers = model.Rows.Max(r => style.Number.WidthMm(RowComposition.NumberOf(r))) + 2;
         // Lines are thicker than nothing: a little more than the beads' own reach.
         const double airMm = 0.8;
-        var around = 2 * MarginMm + numbers + 2 * airMm;
+        var around = 2 * options.MarginMm + numbers + 2 * airMm;
         double Left(double scale) => Math.Max(Math.Max(0, left) * scale, Math.Min(hintLeft * scale, RowFrame.HintMm));
         double Right(double scale) => Math.Max(Math.Max(0, right) * scale, Math.Min(hintRight * scale, RowFrame.HintMm));
         double Whole(double scale) => around + Left(scale) + model.RowMm * scale + Right(scale);
@@ -83,9 +82,9 @@ public static class TurnRowsDrawing
         }
         var rows = Whole(scale);
         var page = Math.Max(rows, options.WidthMm ?? 0);
-        if (!options.RowsAlone) page = Math.Max(page, 2 * MarginMm + Math.Max(KeyComposition.LeastMm(style, model.Reckoned.Counts, scale), RulerMm * scale + 8));
-        var edge = MarginMm + numbers + airMm + Left(scale) + (page - rows) / 2;
-        return new RowFrame(edge, scale, model.RowMm * scale, page, MarginMm, edge + model.TopMm * scale);
+        if (!options.RowsAlone) page = Math.Max(page, 2 * options.MarginMm + Math.Max(KeyComposition.LeastMm(style, model.Reckoned.Counts, scale), RulerMm * scale + 8));
+        var edge = options.MarginMm + numbers + airMm + Left(scale) + (page - rows) / 2;
+        return new RowFrame(edge, scale, model.RowMm * scale, page, options.MarginMm, edge + model.TopMm * scale);
     }
 
     private static double Rows(Style style, TurnRowsModel model, RowFrame frame, IReadOnlyDictionary<int, BeadFigure> figures, double topMm,

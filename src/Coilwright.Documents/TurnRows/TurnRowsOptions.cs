@@ -32,6 +32,9 @@ public sealed record TurnRowsOptions
     /// that line up.</summary>
     public bool Close { get; init; }
 
+    /// <summary>White round the whole, mm: none is needed where the picture stands in a page's own margins.</summary>
+    public double MarginMm { get; init; } = 8;
+
     /// <summary>Units of the lengths written in it.</summary>
     public LengthUnits Units { get; init; } = LengthUnits.Both;
 

@@ -117,6 +117,7 @@ internal static class EnglishFaults
             "Write it after the verb, as: coilwright {verb} my-bracelet.piece.json"),
         [UsageCodes.OptionEmpty] = new("{value} stands without its value.", "It needs one value after it.", ""),
         [UsageCodes.OptionTwice] = new("{value} stands twice.", "Each option may stand once.", "Take one of them out."),
+        [UsageCodes.OptionMissing] = new("{value} is missing.", "The verb {verb} needs it.", "Look at coilwright {verb} --help."),
         [UsageCodes.LengthForm] = new("{field} is \"{value}\".", "It must be millimetres, or a length with its unit.",
             "Write 165, 16.5cm or \"6 1/2in\"."),
         [UsageCodes.LengthComma] = new("{field} is \"{value}\", with a comma.", "Numbers take a decimal point.", "Write {meant}."),

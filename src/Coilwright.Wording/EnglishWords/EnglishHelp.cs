@@ -7,6 +7,12 @@ internal static class EnglishHelp
     {
         Program = "A bench tool for beaded pieces on memory wire: write the stringing order down once, and everything else is worked out from it.",
         Reckon = "Work out every reading of a piece: does it fit, where does each bead land, what lines up, how much wire to cut.",
+        Sheet = "Write the pattern sheet of a piece, to print and bead from: a PDF, a web page and the turns as a drawing.",
+        SheetOut = "The folder to write into; it is made if it is not there. Files of the same name are replaced.",
+        SheetPaper = "The paper: a4 or letter. Without it: a4.",
+        SheetLargePrint = "Set everything half as large again. Strips stay at true size.",
+        SheetGreyscale = "Print in greys.",
+        SheetWritten = "Written: {file}",
         Piece = "The piece file, as my-bracelet.piece.json.",
         Wrist = "Another wrist than the piece's, in mm (165) or with its unit (\"6 1/2in\").",
         WornCircumference = "The worn circumference of the wire as you measured it, in mm or with its unit; it overrules the reckoning.",

@@ -238,6 +238,8 @@ internal static class EnglishTerms
         [WhyNotCodes.NoneOver] = "None of this kind lies over anything.",
         [WhyNotCodes.NothingWanted] = "The piece does not say how many turns, what overlap or which wire it should keep to.",
         [WhyNotCodes.StrengthUnknown] = "How strong such a wire is is not in the data.",
+        [WhyNotCodes.PackUnknown] = "The bead does not say how it is sold.",
+        [WhyNotCodes.PriceUnknown] = "There is no price.",
         [WhyNotCodes.NotFinite] = "The reckoning gave no number here. Please report it with the piece file.",
         [WhyNotCodes.NotOnThisWrist] = "Too little lies over anything on this wrist to say.",
     }.ToFrozenDictionary(StringComparer.Ordinal);

@@ -173,8 +173,9 @@ internal sealed class TableFlow : Flow
         double[] natural = new double[columns], least = new double[columns];
         void Count(RichText text, TextLook look, int c, double inset)
         {
-            natural[c] = Math.Max(natural[c], LineBreaker.NaturalWidth(text, look) + inset);
-            least[c] = Math.Max(least[c], LineBreaker.WidestWord(text, look) + inset);
+            var wanted = LineBreaker.NaturalWidth(text, look) + inset;
+            natural[c] = Math.Max(natural[c], wanted);
+            least[c] = Math.Max(least[c], _table.Columns[c].IsWhole ? wanted : LineBreaker.WidestWord(text, look) + inset);
         }
         for (var c = 0; c < columns; c++) Count(_table.Columns[c].Head, _look.Head, c, 0);
         foreach (var row in _table.Rows)

@@ -51,7 +51,7 @@ internal sealed class Typesetter
         Block.Heading heading => Heading(heading),
         Block.Paragraph paragraph => Paragraph(paragraph),
         Block.List list => List(list),
-        Block.Table table => new TableFlow(table, new TableLook(CellHead, Cell, 1.3 * _base, 0.36 * _base, 0.085 * _base, 0.05 * _base, _setup.Enlarged))
+        Block.Table table => new TableFlow(table, new TableLook(CellHead, Cell, 1.1 * _base, 0.36 * _base, 0.085 * _base, 0.05 * _base, _setup.Enlarged))
         {
             Before = 0.7 * _base,
             After = 1.1 * _base,
@@ -72,7 +72,7 @@ internal sealed class Typesetter
             Before = 0.6 * _base,
             After = 0.9 * _base,
         },
-        Block.KeepTogether together => new Together(Of(together.Blocks)) { Before = 0.6 * _base, After = 0.6 * _base },
+        Block.KeepTogether together => Kept(together),
         Block.Note note => new Tagged(new PageMark.Open(Tag.Note), new NoteFlow(NoteInside(note), 0.95 * _base, 0.28 * _base))
         {
             Before = _base,
@@ -82,6 +82,13 @@ internal sealed class Typesetter
         Block.Rule => new RuleFlow(0.06 * _base) { Before = _base, After = _base, StaysWithNext = true },
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "A block that pages do not know."),
     };
+
+    // White round things kept together is that of the first and the last of them.
+    private Together Kept(Block.KeepTogether together)
+    {
+        var flows = together.Blocks.Where(b => b is not Block.NewPage).Select(Of).ToImmutableArray();
+        return new Together(new Sequence(flows)) { Before = flows.IsEmpty ? 0 : flows[0].Before, After = flows.IsEmpty ? 0 : flows[^1].After };
+    }
 
     private Together Heading(Block.Heading heading)
     {

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using Coilwright.Cli.Calling;
+using Coilwright.Cli.Reports;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
+using Coilwright.Core.Readings;
+using Coilwright.Documents;
+using Coilwright.Documents.Pages;
+using Coilwright.Storage;
+using Coilwright.Wording;
+
+namespace Coilwright.Cli.Commands;
+
+/// <summary><c>sheet</c>: the pattern sheet of a piece, as PDF, as HTML and its drawing.</summary>
+internal static class SheetCommand
+{
+    public static Command Make(Output output)
+    {
+        var words = output.Language.Help;
+        var piece = new Argument<string>("PIECE") { Description = words.Piece };
+        var folder = new Option<string?>("--out") { Description = words.SheetOut, HelpName = "DIR" };
+        var paper = new Option<string?>("--paper") { Description = words.SheetPaper, HelpName = "a4|letter" };
+        var large = new Option<bool>("--large-print") { Description = words.SheetLargePrint };
+        var grey = new Option<bool>("--greyscale") { Description = words.SheetGreyscale };
+        var wrist = new Option<string?>("--wrist") { Description = words.Wrist, HelpName = "MM" };
+        var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
+        var command = new Command("sheet", words.Sheet) { piece, folder, paper, large, grey, wrist, json };
+
+        command.SetAction(async (parsed, cancel) =>
+        {
+            var faults = new List<Fault>();
+            var request = new ReckonRequest { WristMm = LengthOption.Read(parsed, wrist, Wearer.LeastWristMm, Wearer.MostWristMm, faults) };
+            var setup = new PageSetup
+            {
+                Paper = ReadPaper(parsed.GetValue(paper), paper.Name, faults),
+                LargePrint = parsed.GetValue(large),
+                Greyscale = parsed.GetValue(grey),
+            };
+            if (parsed.GetValue(folder) is not { Length: > 0 } target)
+            {
+                faults.Add(Fault.Of(UsageCodes.OptionMissing, "", folder.Name, ("verb", command.Name)));
+                target = "";
+            }
+            if (faults.Count > 0) return output.Fail(faults, null);
+
+            var path = parsed.GetRequiredValue(piece);
+            var made = await Task.Run(() => Draw(path, target, request, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
+            var code = made.Reckoned!.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
+            return output.IsJson
+                ? output.Answer(SheetJson.Of(made.Reckoned, setup, made.Written, output.Language), code)
+                : output.Answer(string.Concat(made.Written.Select(f => output.Language.Fill(words.SheetWritten, ("file", f)) + "\n")), code);
+        });
+        return command;
+    }
+
+    private static Made Draw(string path, string target, ReckonRequest request, PageSetup setup, Language language, CancellationToken cancel)
+    {
+        var data = DataFiles.LoadDefault();
+        if (data.Data is not { } known) return new Made([.. data.Faults], null);
+        var read = PieceFile.ReadFrom(path, known);
+        if (read.Piece is not { } piece) return new Made([.. read.Faults], path);
+        var reckoned = Reckoning.Of(piece, known, request, cancel);
+
+        // Everything is drawn before anything is written. A page whose letters cannot be printed is left out and said; the others are of use without it.
+        var files = new List<DocumentFile>();
+        foreach (var file in DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, setup, language))
+        {
+            cancel.ThrowIfCancellationRequested();
+            files.Add(file);
+        }
+        if (SafeFile.MakeFolder(target) is { } refused) return new Made([refused], target);
+        var written = ImmutableArray.CreateBuilder<string>();
+        foreach (var file in files.Where(f => f.Faults.IsEmpty))
+        {
+            cancel.ThrowIfCancellationRequested();
+            var place = Path.Combine(target, Stem(path) + "-" + file.Name);
+            if (SafeFile.Write(place, file.Bytes.Span) is { } fault) return new Made([fault], place);
+            written.Add(place);
+        }
+        return new Made([.. files.SelectMany(f => f.Faults)], path) { Reckoned = reckoned, Written = written.ToImmutable() };
+    }
+
+    // The piece's own name: my-bracelet of my-bracelet.piece.json. A pipe has none.
+    private static string Stem(string path)
+    {
+        var name = Path.GetFileName(path);
+        foreach (var ending in new[] { ".json", ".piece" })
+            if (name.EndsWith(ending, StringComparison.OrdinalIgnoreCase)) name = name[..^ending.Length];
+        return name.Length == 0 || path.StartsWith("/dev/", StringComparison.Ordinal) ? "piece" : name;
+    }
+
+    private static Paper ReadPaper(string? text, string option, List<Fault> faults)
+    {
+        if (text is null) return new PageSetup().Paper;
+        if (Papers.FirstOrDefault(p => p.Name.Equals(text, StringComparison.OrdinalIgnoreCase)) is { } paper) return paper;
+        var known = Papers.Select(p => p.Name.ToLowerInvariant()).ToArray();
+        faults.Add(Fault.Of(FaultCodes.WordUnknown, option, text, ("known", string.Join(", ", known)), ("nearest", NearestName.Of(text, known) ?? "")));
+        return new PageSetup().Paper;
+    }
+
+    private static readonly ImmutableArray<Paper> Papers = [Paper.A4, Paper.Letter];
+
+    /// <summary>What came of it: the files that were written, and what is wrong and with which file.</summary>
+    private sealed record Made(ImmutableArray<Fault> Faults, string? File)
+    {
+        public Reckoned? Reckoned { get; init; }
+
+        public ImmutableArray<string> Written { get; init; } = [];
+    }
+}

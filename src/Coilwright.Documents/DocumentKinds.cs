@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using System.Text;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Readings;
+using Coilwright.Documents.Canvases;
+using Coilwright.Documents.Drawing;
+using Coilwright.Documents.Pages;
+using Coilwright.Documents.PatternSheet;
+using Coilwright.Wording;
+
+namespace Coilwright.Documents;
+
+/// <summary>A document that a piece can be printed as.</summary>
+/// <param name="Name">Its name in file names, as <c>sheet</c>.</param>
+/// <param name="Describe">Describes it from the readings.</param>
+/// <param name="Drawings">Its drawings that are of use by themselves, by name.</param>
+public sealed record DocumentKind(string Name, Func<Reckoned, PageSetup, Language, PageDocument> Describe,
+    Func<Reckoned, PageSetup, Language, IEnumerable<(string Name, Picture Picture)>> Drawings);
+
+/// <summary>Every document there is. A new one is a folder and a line here.</summary>
+public static class DocumentKinds
+{
+    /// <summary>The pattern sheet.</summary>
+    public static DocumentKind PatternSheet { get; } = new("sheet", PatternSheetDocument.Of, PatternSheetDocument.Drawings);
+
+    /// <summary>All of them.</summary>
+    public static ImmutableArray<DocumentKind> All { get; } = [PatternSheet];
+}
+
+/// <summary>One file of a document.</summary>
+/// <param name="Name">What its name ends in, as <c>sheet.pdf</c>.</param>
+/// <param name="Bytes">Its contents; empty when there are faults.</param>
+/// <param name="Faults">Why it could not be made; empty when it was.</param>
+public sealed record DocumentFile(string Name, ReadOnlyMemory<byte> Bytes, ImmutableArray<Fault> Faults);
+
+/// <summary>A document on every canvas, with its drawings.</summary>
+public static class DocumentFiles
+{
+    private static readonly ImmutableArray<IDocumentCanvas> Canvases = [new PdfCanvas(), new HtmlCanvas()];
+
+    /// <summary>The files of a document: one for each canvas, then its drawings as SVG. The same piece and setup give the same bytes.</summary>
+    public static IEnumerable<DocumentFile> Of(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language)
+    {
+        var document = kind.Describe(reckoned, setup, language);
+        foreach (var canvas in Canvases)
+        {
+            var drawn = canvas.Draw(document, setup);
+            yield return new DocumentFile(kind.Name + canvas.Ending, drawn.Bytes, drawn.Faults);
+        }
+        foreach (var (name, picture) in kind.Drawings(reckoned, setup, language))
+            yield return new DocumentFile(name + ".svg", Encoding.UTF8.GetBytes(SvgCanvas.Write(setup.Greyscale ? picture.Greyed() : picture)), []);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Readings;
+using Coilwright.Documents.BeadFigures;
+using Coilwright.Documents.Drawing;
+using Coilwright.Documents.Layout;
+using Coilwright.Documents.Pages;
+using Coilwright.Documents.Strips;
+using Coilwright.Documents.TurnRows;
+using Coilwright.Documents.Typefaces;
+using Coilwright.Wording;
+
+namespace Coilwright.Documents.PatternSheet;
+
+/// <summary>The pictures of a pattern sheet, in colour: a canvas makes them grey where that is asked for.</summary>
+internal sealed class PatternSheetPictures
+{
+    /// <summary>Length of the check ruler, mm: the longest whole number of centimetres that every paper takes turned, with room to spare.</summary>
+    public const int RulerMm = 100;
+
+    private readonly ImmutableDictionary<int, Picture> _beads;
+
+    private PatternSheetPictures(ImmutableDictionary<int, Picture> beads) => _beads = beads;
+
+    /// <summary>The turns as close as they lie on the wrist.</summary>
+    public required Picture AsWorn { get; init; }
+
+    /// <summary>The turns apart, with what lines up.</summary>
+    public required Picture LaidStraight { get; init; }
+
+    /// <summary>A ruler to hold a real one against.</summary>
+    public required Picture CheckRuler { get; init; }
+
+    /// <summary>A strip of each turn.</summary>
+    public required ImmutableArray<TurnStrip> Strips { get; init; }
+
+    /// <summary>A bead at true size, by its kind's index in the piece's list of beads.</summary>
+    public Picture Bead(int kind) => _beads[kind];
+
+    public static PatternSheetPictures Of(Reckoned reckoned, PageSetup setup, Language language)
+    {
+        // Drawn smaller where the page then enlarges it, so that its letters grow with the text.
+        var width = (setup.Paper.WidthMm - 2 * setup.SideMm) / setup.Enlarged;
+        var rows = new TurnRowsOptions { Paper = false, RowsAlone = true, MarginMm = 0.5, WidthMm = width, Language = language };
+        var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);
+        var figures = reckoned.Counts.Select((k, i) => (k, Figure: new BeadFigure(k.Bead, "bead-" + k.Letter.ToLowerInvariant(), 1, patterns[i], Palette.Colour)));
+        return new PatternSheetPictures(figures.ToImmutableDictionary(f => f.k.KindIndex, f => Alone(f.Figure, language)))
+        {
+            AsWorn = TurnRowsDrawing.Of(reckoned, rows with { Close = true }),
+            LaidStraight = TurnRowsDrawing.Of(reckoned, rows),
+            CheckRuler = Ruler(language),
+            Strips = TurnStrip.Of(reckoned, language),
+        };
+    }
+
+    /// <summary>The turns laid straight at true size, as a drawing by itself.</summary>
+    public static Picture Turns(Reckoned reckoned, Language language) => TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language });
+
+    private static Picture Alone(BeadFigure figure, Language language)
+    {
+        // Half the edge's line stands outside of the bead.
+        var edge = figure.EdgePen.WidthMm / 2;
+        double width = 2 * (figure.Silhouette.HalfLengthMm + edge), height = 2 * (figure.Silhouette.HalfWidthMm + edge);
+        return new Picture(width, height, figure.Bead.Name, figure.Bead.Name, [new Stamp(figure.At(0), new Point(width / 2, height / 2))]) { Language = language.Code };
+    }
+
+    private static Picture Ruler(Language language)
+    {
+        var numbers = new Lettering(CautiousSans.Instance, 2.6, Palette.Colour.Quiet);
+        // The first and last numbers stand half over the ends.
+        const double airMm = 3;
+        var ruler = Layout.CheckRuler.Draw(airMm, 0, RulerMm, 1, numbers, Palette.Colour);
+        return new Picture(RulerMm + 2 * airMm, Layout.CheckRuler.HeightMm + 0.3, "", "", [ruler]) { Language = language.Code };
+    }
+}

@@ -1,0 +1,307 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Findings;
+using Coilwright.Core.Pieces;
+using Coilwright.Core.Readings;
+using Coilwright.Core.Tests;
+using Coilwright.Documents.Pages;
+using Coilwright.Documents.PatternSheet;
+using Coilwright.Documents.Tests.Rendering;
+using Coilwright.Documents.Tests.TurnRows;
+using Coilwright.Wording;
+using CsCheck;
+
+namespace Coilwright.Documents.Tests.PatternSheet;
+
+public sealed partial class PatternSheetTests : IDisposable
+{
+    private readonly Workplace _place = new();
+
+    public void Dispose() => _place.Dispose();
+
+    public static TheoryData<string> Names => DrawnPieces.Names;
+
+    private static PageDocument Sheet(Reckoned reckoned, PageSetup? setup = null) => PatternSheetDocument.Of(reckoned, setup ?? new(), Languages.English);
+
+    private static byte[] File(Reckoned reckoned, string name, PageSetup? setup = null)
+    {
+        var file = DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, setup ?? new(), Languages.English).Single(f => f.Name == name);
+        Assert.Empty(file.Faults);
+        return file.Bytes.ToArray();
+    }
+
+    private static IEnumerable<Block> Flat(IEnumerable<Block> blocks) => blocks.SelectMany(b => Flat(b switch
+    {
+        Block.InColumns columns => columns.Blocks,
+        Block.KeepTogether together => together.Blocks,
+        Block.Note note => note.Blocks,
+        Block.Beside beside => beside.Cells.SelectMany(c => c.Blocks),
+        _ => [],
+    }).Prepend(b));
+
+    private static string Words(Reckoned reckoned) => string.Join('\n', DocumentTexts.Of(Sheet(reckoned)).Select(t => t.Text));
+
+    /// <summary>Beads by key letter, added up from the steps as a maker reads them: "String 2 A, 3 times (1 B, 1 A)." Shares no code with the sheet.</summary>
+    private static Dictionary<string, int> CountedFromSteps(IEnumerable<string> steps)
+    {
+        var counts = new Dictionary<string, int>();
+        foreach (var step in steps)
+        {
+            var each = OnEnd().Match(step) is { Success: true } onEnd ? int.Parse(onEnd.Groups[1].Value, CultureInfo.InvariantCulture) : 1;
+            var times = 1;
+            foreach (Match token in Token().Matches(step[step.IndexOf("tring ", StringComparison.Ordinal)..]))
+                if (token.Groups["times"].Success) times = int.Parse(token.Groups["times"].Value, CultureInfo.InvariantCulture);
+                else if (token.Value == ")") times = 1;
+                else
+                    counts[token.Groups["key"].Value] = counts.GetValueOrDefault(token.Groups["key"].Value)
+                        + each * times * int.Parse(token.Groups["count"].Value, CultureInfo.InvariantCulture);
+        }
+        return counts;
+    }
+
+    private static Dictionary<string, int> CountedFromMaterials(PageDocument sheet) => Flat(sheet.Blocks).OfType<Block.Table>().Single(t => t.Name == "Materials").Rows
+        .Where(r => !r[0].Text.IsEmpty).ToDictionary(r => r[0].Text.PlainText, r => int.Parse(r[4].Text.PlainText, CultureInfo.InvariantCulture));
+
+    private static string[] Steps(PageDocument sheet) => [.. Flat(sheet.Blocks).OfType<Block.List>().Where(l => l.Kind == ListKind.Ticked).SelectMany(l => l.Items)
+        .Select(i => i.PlainText).Where(t => IsStringing().IsMatch(t))];
+
+    [Theory, MemberData(nameof(Names))]
+    public void Counts_in_the_steps_add_up_to_the_materials_list(string name)
+    {
+        var sheet = Sheet(DrawnPieces.Reckoned(name));
+        var materials = CountedFromMaterials(sheet);
+        Assert.Equal(materials.OrderBy(m => m.Key, StringComparer.Ordinal), CountedFromSteps(Steps(sheet)).OrderBy(m => m.Key, StringComparer.Ordinal));
+        Assert.Equal(DrawnPieces.Reckoned(name).Piece.Order.Count, materials.Values.Sum());
+    }
+
+    [Fact]
+    public void Counts_add_up_for_any_piece() => RandomPieces.Pieces.Sample(piece =>
+    {
+        var sheet = Sheet(DrawnPieces.Reckon(piece));
+        Assert.Equal(CountedFromMaterials(sheet).OrderBy(m => m.Key, StringComparer.Ordinal),
+            CountedFromSteps(Steps(sheet)).OrderBy(m => m.Key, StringComparer.Ordinal));
+    }, iter: 60);
+
+    [Theory, MemberData(nameof(Names))]
+    public void Every_bead_stands_on_exactly_one_strip(string name)
+    {
+        var reckoned = DrawnPieces.Reckoned(name);
+        var strips = Strips.TurnStrip.Of(reckoned, Languages.English);
+        Assert.Equal(reckoned.Lie.Count, strips.Sum(s => s.Beads));
+        Assert.Equal(reckoned.Lie.BeadedMm, strips.Sum(s => s.WireMm), 6);
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Two_beads_on_a_strip_are_as_far_apart_as_on_the_wire(string name)
+    {
+        var reckoned = DrawnPieces.Reckoned(name);
+        var first = 0;
+        foreach (var strip in Strips.TurnStrip.Of(reckoned, Languages.English))
+        {
+            var stamps = strip.Picture.Marks.OfType<Documents.Drawing.Group>().First().Marks.OfType<Documents.Drawing.Stamp>().Select(s => s.At.XMm).Order().ToArray();
+            var wire = Enumerable.Range(first, strip.Beads).Select(reckoned.Lie.BeadMiddleMm).Order().ToArray();
+            Assert.Equal(strip.Beads, stamps.Length);
+            // Sums of doubles.
+            for (var i = 1; i < stamps.Length; i++) Assert.Equal(wire[i] - wire[0], stamps[i] - stamps[0], 1e-6);
+            first += strip.Beads;
+        }
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void A_sheet_is_the_same_file_every_time_in_any_locale(string name)
+    {
+        var reckoned = DrawnPieces.Reckoned(name);
+        var first = DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, new(), Languages.English).ToArray();
+        var culture = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            var second = DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, new(), Languages.English).ToArray();
+            Assert.Equal(first.Select(f => f.Name), second.Select(f => f.Name));
+            foreach (var (one, other) in first.Zip(second)) Assert.Equal(one.Bytes.ToArray(), other.Bytes.ToArray());
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Every_sheet_is_sound_and_has_its_parts_in_order(string name)
+    {
+        foreach (var setup in new[] { new PageSetup(), new PageSetup { Paper = Paper.Letter, LargePrint = true, Greyscale = true } })
+        {
+            var pdf = _place.File("sheet.pdf", File(DrawnPieces.Reckoned(name), "sheet.pdf", setup));
+            Assert.Contains("No syntax", Programs.Output("qpdf", "--check", pdf), StringComparison.Ordinal);
+            var told = Programs.Output("pdfinfo", "-struct-text", pdf);
+            var at = -1;
+            foreach (var part in new[] { "Finished size", "Tools", "Cautions", "Materials", "Steps", "To begin", "To finish", "Other sizes", "Strips at true size" })
+            {
+                var found = told.IndexOf($"\"{part}\"", StringComparison.Ordinal);
+                Assert.True(found > at, $"{part} is not where it should be");
+                at = found;
+            }
+            Assert.Equal([], Programs.Output("pdffonts", pdf).Split('\n', StringSplitOptions.RemoveEmptyEntries)[2..].Where(f => !EmbeddedFace().IsMatch(f)));
+        }
+    }
+
+    // Pixels at 300 dots to the inch; a pixel at either end.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_check_ruler_measures_what_it_says_on_paper(bool large)
+    {
+        var pdf = _place.File("sheet.pdf", File(DrawnPieces.Reckoned("single"), "sheet.pdf", new PageSetup { LargePrint = large }));
+        var pages = PagesLine().Match(Programs.Output("pdfinfo", pdf)).Groups[1].Value;
+        var page = Poppler.Draw(pdf, int.Parse(pages, CultureInfo.InvariantCulture), 300);
+        var longest = 0;
+        for (var y = 0; y < page.Height; y++)
+            for (int x = 0, run = 0; x < page.Width; x++) longest = Math.Max(longest, run = page.Dark(x, y) ? run + 1 : 0);
+        // Its line ends at the outer edges of its last ticks' middles.
+        Assert.InRange(longest / 300.0 * 25.4, 100 - 0.17, 100 + 0.4);
+    }
+
+    [Fact]
+    public void Html_of_every_example_is_valid()
+    {
+        var files = DrawnPieces.Names.Select(n => _place.File(n.Data + ".html", File(DrawnPieces.Reckoned(n.Data), "sheet.html"))).ToArray();
+        var (_, output, complaint) = Programs.Run("java", ["-jar", Path.Combine(Programs.NodeModules, "vnu-jar/build/dist/vnu.jar"), "--format", "json", "--stdout", .. files]);
+        using var told = System.Text.Json.JsonDocument.Parse(output.Length > 0 ? output : complaint);
+        Assert.Equal("", string.Join("\n", told.RootElement.GetProperty("messages").EnumerateArray().Select(m => m.GetProperty("message").GetString())));
+    }
+
+    [Fact]
+    public void Cautions_stand_where_they_apply()
+    {
+        var cautions = Languages.English.Cautions;
+        string child = Words(DrawnPieces.Reckoned("child")), tidewrack = Words(DrawnPieces.Reckoned("tidewrack"));
+        foreach (var words in new[] { child, tidewrack })
+            foreach (var caution in cautions.OfMemoryWire.Append(cautions.SmallParts)) Assert.Contains(caution, words, StringComparison.Ordinal);
+        // Tidewrack has silver in it; the child's piece has no material of metal.
+        Assert.Contains(cautions.Metals, tidewrack, StringComparison.Ordinal);
+        Assert.DoesNotContain(cautions.Metals, child, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_stops_the_piece_is_said_before_the_wire_is_cut()
+    {
+        var piece = DrawnPieces.Repeat() with { Beads = [.. DrawnPieces.Repeat().Beads.Select((b, i) => i == 0 ? DrawnPieces.With(b, d => d with { BoreMm = 0.3 }) : b)] };
+        var blocks = Sheet(DrawnPieces.Reckon(piece)).Blocks;
+        var note = Assert.IsType<Block.Note>(blocks[2]);
+        Assert.Contains("will not go on", string.Join(' ', Flat([note]).OfType<Block.List>().SelectMany(l => l.Items).Select(i => i.PlainText)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Wire_to_cut_is_told_in_loops_millimetres_and_inches()
+    {
+        var reckoned = DrawnPieces.Reckoned("boardwalk");
+        var words = Words(reckoned);
+        Assert.Contains("Cut " + Language.NumberUp(reckoned.Wire.Loops, 1) + " loops of wire: " + Languages.English.LengthUp(reckoned.Wire.CutMm) + ".", words, StringComparison.Ordinal);
+        Assert.Matches(@"loops of wire: \d+ mm \(\d+( \d+/\d+)? in\)\.", words);
+    }
+
+    [Fact]
+    public void Ends_in_caps_are_glued_and_need_no_pliers()
+    {
+        var piece = DrawnPieces.Single();
+        var words = Words(DrawnPieces.Reckon(piece with
+        {
+            Ends = piece.Ends with { Start = new WireEnd(EndFinish.GluedCap, 4), Finish = new WireEnd(EndFinish.GluedCap, 4) },
+        }));
+        Assert.Contains("Glue the starting end into its cap, 4 mm deep", words, StringComparison.Ordinal);
+        Assert.Contains("glue for metal", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("pliers\n", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Buy_quantities_and_cost_follow_the_pack()
+    {
+        // Boardwalk: 45 times (3 rounds, 1 spacer); rounds 65 to the strand at 3.40, spacers 50 to the bag at 2.20.
+        var rows = Flat(Sheet(DrawnPieces.Reckoned("boardwalk")).Blocks).OfType<Block.Table>().Single(t => t.Name == "Materials").Rows;
+        Assert.Equal(["135", "3 × strand of 65", "10.20"], rows[0].Skip(4).Select(c => c.Text.PlainText));
+        Assert.Equal(["45", "1 × bag of 50", "2.20"], rows[1].Skip(4).Select(c => c.Text.PlainText));
+        Assert.Contains("The packs cost 12.40 in all", Words(DrawnPieces.Reckoned("boardwalk")), StringComparison.Ordinal);
+    }
+
+    private static Piece Kinds(int kinds, int beads) => SamplePieces.Piece(
+        [.. Enumerable.Range(0, kinds).Select(i => SamplePieces.Bead("b" + i.ToString(CultureInfo.InvariantCulture), "round", 3 + i % 5))],
+        Enumerable.Range(0, beads).Select(i => i * 7 % kinds));
+
+    [Fact]
+    public void More_kinds_than_letters_go_on_with_two()
+    {
+        var sheet = Sheet(DrawnPieces.Reckon(Kinds(30, 60)));
+        var letters = CountedFromMaterials(sheet);
+        Assert.Contains("AA", letters.Keys);
+        Assert.Contains("AD", letters.Keys);
+        Assert.Equal(letters.OrderBy(l => l.Key, StringComparer.Ordinal), CountedFromSteps(Steps(sheet)).OrderBy(l => l.Key, StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Two_thousand_beads_are_a_sheet_like_any_other()
+    {
+        var reckoned = DrawnPieces.Reckon(Kinds(12, 2000));
+        Assert.Equal(2000, CountedFromMaterials(Sheet(reckoned)).Values.Sum());
+        Assert.Contains("No syntax", Programs.Output("qpdf", "--check", _place.File("sheet.pdf", File(reckoned, "sheet.pdf"))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Names_of_any_length_stay_on_the_page()
+    {
+        var word = new string('W', 300);
+        var piece = SamplePieces.Piece([DrawnPieces.Named(word, SamplePieces.Bead("a", "round", 6, with: d => d with { Pack = new Pack(word, 40), Coating = word }))], Enumerable.Repeat(0, 40)) with { Title = word };
+        var reckoned = DrawnPieces.Reckon(piece);
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(File(reckoned, "sheet.pdf"));
+        foreach (var page in pdf.GetPages()) Assert.All(page.Letters.Where(l => l.Value != " "), l => Assert.InRange(l.BoundingBox.Right, 0, page.Width - 20));
+    }
+
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(4.0)]
+    public void Any_spread_of_the_beads_can_be_printed(double halfMm)
+    {
+        var bead = SamplePieces.Bead("a", "chip", 6, 6, 6, with: d => d with { Length = halfMm == 0 ? new BeadLength.Nominal(6) : new BeadLength.Range(6 - halfMm, 6 + halfMm) });
+        Assert.NotEmpty(File(DrawnPieces.Reckon(SamplePieces.Piece([bead], Enumerable.Repeat(0, 60))), "sheet.pdf"));
+    }
+
+    [Theory]
+    [InlineData("שלום", "ש (U+05E9)")]
+    [InlineData("珠", "珠 (U+73E0)")]
+    [InlineData("🧿 eye", "🧿 (U+1F9FF)")]
+    public void A_script_that_the_typeface_lacks_is_named_and_the_web_page_has_it(string name, string named)
+    {
+        var piece = SamplePieces.Piece([DrawnPieces.Named(name, SamplePieces.Bead("a", "round", 6))], [0, 0]);
+        var files = DocumentFiles.Of(DocumentKinds.PatternSheet, DrawnPieces.Reckon(piece), new(), Languages.English).ToDictionary(f => f.Name);
+        Assert.True(files["sheet.pdf"].Bytes.IsEmpty);
+        var fault = files["sheet.pdf"].Faults[0];
+        Assert.Equal(FaultCodes.DocumentGlyphsMissing, fault.Code);
+        Assert.StartsWith(named, fault.Values["characters"], StringComparison.Ordinal);
+        Assert.Contains(name, Encoding.UTF8.GetString(files["sheet.html"].Bytes.Span), StringComparison.Ordinal);
+        Assert.Contains(named, Languages.English.Say(fault).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Marks_of_ours_in_a_makers_words_do_no_harm()
+    {
+        var piece = DrawnPieces.Single() with { Title = "One \ue000A\ue001 two" };
+        Assert.Equal("One A two", Sheet(DrawnPieces.Reckon(piece)).Title);
+    }
+
+    [GeneratedRegex(@"\bString |: string |: each time string ")]
+    private static partial Regex IsStringing();
+
+    [GeneratedRegex(@", (\d+) times on end")]
+    private static partial Regex OnEnd();
+
+    [GeneratedRegex(@"(?<times>\d+) times \(|\)|(?<count>\d+) (?<key>[A-Z]+)\b")]
+    private static partial Regex Token();
+
+    [GeneratedRegex(@"\byes +yes +yes +\d+ +\d+\s*$")]
+    private static partial Regex EmbeddedFace();
+
+    [GeneratedRegex(@"Pages:\s+(\d+)")]
+    private static partial Regex PagesLine();
+}

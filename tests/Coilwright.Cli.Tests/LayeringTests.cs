@@ -39,6 +39,8 @@ public class LayeringTests
         ["Lies"],
         ["Fit", "Alignment"],
         ["Spread"],
+        ["Making"],
+        ["Costing"],
         ["Readings"],
         ["Making", "Costing"],
     ];

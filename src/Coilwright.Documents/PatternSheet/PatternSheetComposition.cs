@@ -33,17 +33,13 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 new Block.Paragraph(Lead(), ParagraphLook.Lead),
                 .. MendFirst(),
                 new Block.Figure(pictures.AsWorn, pictures.AsWorn.Description) { FullWidth = true, Caption = _words.PictureCaption },
-                new Block.Beside(
-                [
-                    new BesideCell(5, [new Block.Heading(2, _words.FinishedSize), FinishedSize()]),
-                    new BesideCell(4, [new Block.Heading(2, _words.Tools), new Block.List(ListKind.Bulleted, [.. Tools()])]),
-                ]),
+                .. SizeAndTools(),
                 new Block.Note(language.Report.Cautions, [new Block.List(ListKind.Bulleted, [.. Cautions()])]),
                 new Block.KeepTogether([new Block.Heading(2, _words.Materials), Materials(), .. MaterialsNotes()]),
                 new Block.Heading(2, _words.Steps),
                 .. Steps(),
-                .. model.HasSeveralTurns ? LaidStraight() : [],
                 new Block.KeepTogether([new Block.Heading(2, _words.OtherSizes), new Block.Paragraph(_words.OtherSizesNote)]),
+                .. model.HasSeveralTurns ? LaidStraight() : [],
                 new Block.NewPage(Turned: true),
                 new Block.Heading(2, _words.Strips),
                 new Block.Paragraph(_words.StripsNote),
@@ -58,6 +54,14 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 }),
             ],
         };
+    }
+
+    // Side by side, but in large print there is no width for two.
+    private IEnumerable<Block> SizeAndTools()
+    {
+        Block[] size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()],
+            tools = [new Block.Heading(2, _words.Tools), new Block.List(ListKind.Bulleted, [.. Tools()])];
+        return setup.LargePrint ? [.. size, .. tools] : [new Block.Beside([new BesideCell(3, [.. size]), new BesideCell(2, [.. tools])])];
     }
 
     private IEnumerable<Block> LaidStraight() =>
@@ -101,7 +105,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         ];
         if (mass.TotalG is { } grams) rows.Add([_words.SizeWeight, Fill(_words.Grams, ("grams", Language.Number(grams, 0)))]);
         rows.Add([_words.SizeSuits, Suits()]);
-        return new Block.Table([new TableColumn(RichText.Empty), new TableColumn(RichText.Empty)], [.. rows]) { Name = _words.FinishedSize, RowsHaveHeads = true };
+        return new Block.Table([new TableColumn(RichText.Empty) { IsWhole = true }, new TableColumn(RichText.Empty)], [.. rows]) { Name = _words.FinishedSize, RowsHaveHeads = true };
     }
 
     private string Suits()

@@ -132,7 +132,8 @@ public class TableTests
     public void A_column_of_sizes_keeps_its_lines_while_words_give_way()
     {
         var page = Pages(new Block.Table([new TableColumn("Bead"), new TableColumn("Size") { IsWhole = true }],
-            [[string.Join(' ', Enumerable.Repeat("words", 40)), "9.5 × 11 mm or so"]]) { Name = "T" })[0];
+            [[string.Join(' ', Enumerable.Repeat("words", 40)), "9.5 × 11 mm or so"]])
+        { Name = "T" })[0];
         Assert.Contains(Words(page), w => w.Text == "9.5 × 11 mm or so");
     }
 

@@ -185,7 +185,8 @@ internal sealed class TableFlow : Flow
         for (var c = 1; c < columns; c++) lefts[c] = lefts[c - 1] + widths[c - 1] + _look.Gap;
         ImmutableArray<ImmutableArray<SetLine>> heads = [.. _table.Columns.Select((column, c) => LineBreaker.Break(column.Head, _look.Head, widths[c]))];
         var lines = heads.Length == 0 ? 0 : heads.Max(h => h.Length);
-        return new Measured(width, [.. lefts], widths, heads) {
+        return new Measured(width, [.. lefts], widths, heads)
+        {
             HeadHeight = lines == 0 ? 0 : lines * _look.Head.Leading + _look.Padding + _look.HeadRule,
         };
     }

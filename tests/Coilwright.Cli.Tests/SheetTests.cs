@@ -1,0 +1,131 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace Coilwright.Cli.Tests;
+
+/// <summary><c>sheet</c>: what it writes, and what it says.</summary>
+public class SheetTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "sheet.schema.json")));
+
+    public static TheoryData<string> Examples => [.. TheProgram.Examples.Select(p => Path.GetRelativePath(TheProgram.Root, p))];
+
+    private static JsonNode Valid(string json)
+    {
+        var answer = JsonNode.Parse(json)!;
+        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(answer), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
+        return answer;
+    }
+
+    private static string[] Files(string folder) => [.. Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f)).Order(StringComparer.Ordinal)];
+
+    [Theory, MemberData(nameof(Examples))]
+    public void Every_example_has_its_sheet_as_pdf_web_page_and_drawing(string example)
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("sheet", example, "--out", folder["made/here"], "--json");
+        Assert.True(ran.Code is 0 or 1, ran.Error);
+        Assert.Empty(ran.Error);
+        var answer = Valid(ran.Out);
+        var name = Path.GetFileName(example).Replace(".piece.json", "", StringComparison.Ordinal);
+        Assert.Equal([$"{name}-sheet.html", $"{name}-sheet.pdf", $"{name}-turns.svg"], Files(folder["made/here"]));
+        Assert.Equal(Files(folder["made/here"]), answer["files"]!.AsArray().Select(f => Path.GetFileName((string)f!)).Order(StringComparer.Ordinal));
+        Assert.Equal("%PDF-"u8.ToArray(), File.ReadAllBytes(folder[$"made/here/{name}-sheet.pdf"])[..5]);
+        var reckoned = JsonNode.Parse(TheProgram.Run("reckon", example, "--json").Out)!;
+        foreach (var bead in answer["materials"]!["beads"]!.AsArray())
+            Assert.Equal((int)reckoned["counts"]![(string)bead!["bead"]!]!, (int)bead["use"]!);
+    }
+
+    [Fact]
+    public void The_same_call_writes_the_same_bytes_under_any_locale()
+    {
+        using var folder = new OwnFolder();
+        foreach (var (place, locale) in new[] { ("one", "C.UTF-8"), ("two", "de_DE.UTF-8") })
+            Assert.Equal(0, TheProgram.Run([("LANG", locale), ("LC_ALL", locale), ("TZ", place == "one" ? "UTC" : "Asia/Tokyo")], ["sheet", TheProgram.Example("boardwalk"), "--out", folder[place]]).Code);
+        foreach (var file in Files(folder["one"])) Assert.Equal(File.ReadAllBytes(folder["one/" + file]), File.ReadAllBytes(folder["two/" + file]));
+    }
+
+    [Fact]
+    public void Paper_large_print_and_greyscale_are_heeded()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--paper", "letter", "--large-print", "--greyscale", "--json");
+        Assert.Equal(0, ran.Code);
+        var answer = Valid(ran.Out);
+        Assert.Equal(("letter", true, true), ((string)answer["paper"]!, (bool)answer["largePrint"]!, (bool)answer["greyscale"]!));
+        var pdf = Encoding.Latin1.GetString(File.ReadAllBytes(folder["boardwalk-sheet.pdf"]));
+        Assert.Contains("/MediaBox[0 0 612 792]", pdf, StringComparison.Ordinal);
+        Assert.Contains("size: letter", File.ReadAllText(folder["boardwalk-sheet.html"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_piece_that_cannot_be_made_has_its_sheet_with_a_warning_and_ends_with_1()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("sheet", folder.Write("tight.piece.json", Pieces.With("\"boreMm\": 1.0", "\"boreMm\": 0.5")), "--out", folder["out"]);
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("Before you cut", File.ReadAllText(folder["out/tight-sheet.html"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Letters_that_cannot_be_printed_are_named_and_the_other_files_are_written()
+    {
+        using var folder = new OwnFolder();
+        var path = folder.Write("far.piece.json", Pieces.With("Green round", "שלום"));
+        var ran = TheProgram.Run("sheet", path, "--out", folder["out"]);
+        Assert.Equal(2, ran.Code);
+        Assert.Empty(ran.Out);
+        Assert.Contains("ש (U+05E9)", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["far-sheet.html", "far-turns.svg"], Files(folder["out"]));
+        var error = JsonNode.Parse(TheProgram.Run("sheet", path, "--out", folder["out"], "--json").Out)!["error"]!;
+        Assert.Equal("document.glyphs-missing", (string)error["code"]!);
+    }
+
+    [Theory]
+    [InlineData("usage.option-missing", "sheet", "x")]
+    [InlineData("word.unknown", "sheet", "x", "--out", "y", "--paper", "a5")]
+    [InlineData("usage.length-bounds", "sheet", "x", "--out", "y", "--wrist", "9999")]
+    [InlineData("file.unreadable", "sheet", "nowhere.piece.json", "--out", "y")]
+    public void A_wrong_call_is_answered_and_writes_nothing(string code, params string[] args)
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Shell($"cd '{folder.Path}' && $P {string.Join(' ', args)} --json");
+        Assert.Equal(2, ran.Code);
+        var error = JsonNode.Parse(ran.Out)!["error"]!;
+        Assert.Equal(code, (string)error["code"]!);
+        Assert.DoesNotContain("...", (string)error["message"]!, StringComparison.Ordinal);
+        Assert.Empty(Files(folder.Path));
+    }
+
+    [Fact]
+    public void A_folder_that_cannot_be_written_is_an_error_that_names_it()
+    {
+        using var folder = new OwnFolder();
+        var file = folder.Write("file", "in the way");
+        var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", file);
+        Assert.Equal(2, ran.Code);
+        Assert.Contains(file, ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["file"], Files(folder.Path));
+    }
+
+    [Fact]
+    public void A_piece_from_a_pipe_is_called_piece()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Shell($"$P sheet /dev/stdin --out '{folder.Path}' < {TheProgram.Example("boardwalk")}");
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(["piece-sheet.html", "piece-sheet.pdf", "piece-turns.svg"], Files(folder.Path));
+    }
+
+    [Fact]
+    public void Help_has_every_option_and_an_example()
+    {
+        var ran = TheProgram.Run("sheet", "--help");
+        Assert.Equal(0, ran.Code);
+        foreach (var word in new[] { "--out DIR", "--paper a4|letter", "--large-print", "--greyscale", "--wrist MM", "--json", "coilwright sheet my-bracelet.piece.json --out sheets" })
+            Assert.Contains(word, ran.Out, StringComparison.Ordinal);
+        Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+}

@@ -32,10 +32,10 @@ public sealed record PageSetup
     public double SideMm { get; init; } = 21;
 
     /// <summary>White above, mm.</summary>
-    public double TopMm { get; init; } = 19;
+    public double TopMm { get; init; } = 17;
 
     /// <summary>White below, mm; the foot stands in it.</summary>
-    public double BottomMm { get; init; } = 22;
+    public double BottomMm { get; init; } = 20;
 
     /// <summary>White on all sides of a turned page, mm: little, so that a whole turn of wire goes on in one length. Common printers reach within 6 mm.</summary>
     public double TurnedMarginMm { get; init; } = 13;

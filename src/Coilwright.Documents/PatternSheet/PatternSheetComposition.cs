@@ -134,7 +134,6 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     {
         foreach (var caution in language.Cautions.OfMemoryWire) yield return caution;
         yield return language.Cautions.SmallParts;
-        if (model.HasMetal) yield return language.Cautions.Metals;
     }
 
     private Block.Table Materials()
@@ -187,6 +186,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
             note += " " + Fill(_words.CostInAll, ("cost", cost.ToString("0.00", CultureInfo.InvariantCulture)),
                 ("unpriced", model.Materials.Unpriced == 0 ? null : model.Materials.Unpriced));
         yield return new Block.Paragraph(note, ParagraphLook.Small);
+        if (model.HasMetal) yield return new Block.Paragraph(language.Cautions.Metals, ParagraphLook.Small);
     }
 
     private IEnumerable<Block> Steps()

@@ -112,8 +112,8 @@ public sealed partial class PdfTests : IDisposable
         Assert.Contains("/Alt(Ten beads, A and B by turns)", text, StringComparison.Ordinal);
         var box = BBox().Match(text);
         var numbers = box.Groups[1].Value.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => double.Parse(n, CultureInfo.InvariantCulture) * PageSetup.PointMm).ToArray();
-        // From the page's left bottom corner: 21 mm in, 19 mm down from 297 mm; 80 by 16 mm. Tolerance: three decimals of a point are printed.
-        double[] expected = [21, 297 - 19 - 16, 101, 297 - 19];
+        // From the page's left bottom corner: 21 mm in, 17 mm down from 297 mm; 80 by 16 mm. Tolerance: three decimals of a point are printed.
+        double[] expected = [21, 297 - 17 - 16, 101, 297 - 17];
         for (var i = 0; i < 4; i++) Assert.Equal(expected[i], numbers[i], 0.001);
     }
 

@@ -39,8 +39,6 @@ public class LayeringTests
         ["Lies"],
         ["Fit", "Alignment"],
         ["Spread"],
-        ["Making"],
-        ["Costing"],
         ["Readings"],
         ["Making", "Costing"],
     ];

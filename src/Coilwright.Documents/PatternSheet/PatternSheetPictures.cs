@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Readings;
-using Coilwright.Documents.BeadFigures;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Layout;
 using Coilwright.Documents.Pages;
@@ -41,9 +40,8 @@ internal sealed class PatternSheetPictures
         // Drawn smaller where the page then enlarges it, so that its letters grow with the text.
         var width = (setup.Paper.WidthMm - 2 * setup.SideMm) / setup.Enlarged;
         var rows = new TurnRowsOptions { Paper = false, RowsAlone = true, MarginMm = 0.5, WidthMm = width, Language = language };
-        var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);
-        var figures = reckoned.Counts.Select((k, i) => (k, Figure: new BeadFigure(k.Bead, "bead-" + k.Letter.ToLowerInvariant(), 1, patterns[i], Palette.Colour)));
-        return new PatternSheetPictures(figures.ToImmutableDictionary(f => f.k.KindIndex, f => Alone(f.Figure, language)))
+        var beads = new StripDrawing(reckoned);
+        return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind))
         {
             AsWorn = TurnRowsDrawing.Of(reckoned, rows with { Close = true }),
             LaidStraight = TurnRowsDrawing.Of(reckoned, rows),
@@ -54,14 +52,6 @@ internal sealed class PatternSheetPictures
 
     /// <summary>The turns laid straight at true size, as a drawing by itself.</summary>
     public static Picture Turns(Reckoned reckoned, Language language) => TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language });
-
-    private static Picture Alone(BeadFigure figure, Language language)
-    {
-        // Half the edge's line stands outside of the bead.
-        var edge = figure.EdgePen.WidthMm / 2;
-        double width = 2 * (figure.Silhouette.HalfLengthMm + edge), height = 2 * (figure.Silhouette.HalfWidthMm + edge);
-        return new Picture(width, height, figure.Bead.Name, figure.Bead.Name, [new Stamp(figure.At(0), new Point(width / 2, height / 2))]) { Language = language.Code };
-    }
 
     private static Picture Ruler(Language language)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using System.Globalization;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.Pages.Composition;
@@ -166,12 +165,9 @@ public class TableTests
     }
 
     [Fact]
-    public void Two_thousand_rows_take_no_page_more_than_they_need_and_little_time()
+    public void Two_thousand_rows_take_no_page_more_than_they_need()
     {
-        var watch = Stopwatch.StartNew();
         var pages = Pages(Numbered(2000));
-        // About 0.1 s when it was written, with other tests beside it; were all rows measured again for each of the 70 pages it would be several.
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 2);
         Assert.Equal(2000, pages.Sum(p => Words(p).Count(w => w.Text.StartsWith("row", StringComparison.Ordinal))));
         var counts = pages.Select(p => Words(p).Count(w => w.Text.StartsWith("row", StringComparison.Ordinal))).ToArray();
         Assert.All(counts.Take(counts.Length - 2), c => Assert.Equal(counts[0], c));

@@ -9,6 +9,7 @@ using Coilwright.Core.Readings;
 using Coilwright.Core.Tests;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.PatternSheet;
+using Coilwright.Documents.Strips;
 using Coilwright.Documents.Tests.Rendering;
 using Coilwright.Documents.Tests.TurnRows;
 using Coilwright.Wording;
@@ -89,7 +90,7 @@ public sealed partial class PatternSheetTests : IDisposable
     public void Every_bead_stands_on_exactly_one_strip(string name)
     {
         var reckoned = DrawnPieces.Reckoned(name);
-        var strips = Strips.TurnStrip.Of(reckoned, Languages.English);
+        var strips = TurnStrip.Of(reckoned, Languages.English);
         Assert.Equal(reckoned.Lie.Count, strips.Sum(s => s.Beads));
         Assert.Equal(reckoned.Lie.BeadedMm, strips.Sum(s => s.WireMm), 6);
     }
@@ -99,7 +100,7 @@ public sealed partial class PatternSheetTests : IDisposable
     {
         var reckoned = DrawnPieces.Reckoned(name);
         var first = 0;
-        foreach (var strip in Strips.TurnStrip.Of(reckoned, Languages.English))
+        foreach (var strip in TurnStrip.Of(reckoned, Languages.English))
         {
             var stamps = strip.Picture.Marks.OfType<Documents.Drawing.Group>().First().Marks.OfType<Documents.Drawing.Stamp>().Select(s => s.At.XMm).Order().ToArray();
             var wire = Enumerable.Range(first, strip.Beads).Select(reckoned.Lie.BeadMiddleMm).Order().ToArray();

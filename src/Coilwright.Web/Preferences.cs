@@ -46,6 +46,12 @@ public sealed record Preferences
     /// <summary>The language of the words.</summary>
     public Language Language { get; init; } = Languages.English;
 
+    /// <summary>The language, in her units.</summary>
+    public Language Speech => Language.In(Units);
+
+    /// <summary>The units of a place with room for one only.</summary>
+    public LengthUnits OneUnit => Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm;
+
     /// <summary>As they are kept: <c>both.device.usual.en</c>.</summary>
     public string Text => string.Join('.', Units.Word(), Light.Word(), TextSize.Word(), Language.Code);
 

@@ -108,20 +108,27 @@ public sealed class Language
     /// <summary>Fills a template that is a whole sentence, so begins with a capital. See <see cref="Fill"/>.</summary>
     public string Sentence(string template, params ReadOnlySpan<(string Name, object? Value)> values) => Template.Capital(Fill(template, values));
 
-    /// <summary>A length in millimetres and inches to the nearest sixteenth: <c>178 mm (7 in)</c>.</summary>
-    /// <remarks>Whole millimetres from 100 mm on, tenths below. A length under half a sixteenth has no inches.</remarks>
-    public string Length(double mm) => LengthWriter.Both(mm, Terms);
+    /// <summary>The units that its sentences show lengths in; both unless she chose.</summary>
+    public LengthUnits Units { get; private set; } = LengthUnits.Both;
+
+    /// <summary>The same language with its sentences in other units.</summary>
+    public Language In(LengthUnits units)
+    {
+        if (units == Units) return this;
+        var other = (Language)MemberwiseClone();
+        other.Units = units;
+        return other;
+    }
+
+    /// <summary>A length in <see cref="Units"/>: in both, millimetres and then inches to the nearest sixteenth: <c>178 mm (7 in)</c>.</summary>
+    /// <remarks>Whole millimetres from 100 mm on, tenths below. A length under half a sixteenth has no inches beside its millimetres.</remarks>
+    public string Length(double mm) => Length(mm, Units);
 
     /// <summary>A length in the units that are wanted, rounded as <see cref="Length(double)"/> does.</summary>
-    public string Length(double mm, LengthUnits units) => units switch
-    {
-        LengthUnits.Mm => LengthWriter.Mm(mm, Terms),
-        LengthUnits.Inches => LengthWriter.Inches(mm, Terms),
-        _ => Length(mm),
-    };
+    public string Length(double mm, LengthUnits units) => LengthWriter.In(mm, Terms, units);
 
     /// <summary>A length that may only be rounded up, as wire to cut: up to the next whole millimetre and the next sixteenth.</summary>
-    public string LengthUp(double mm) => LengthWriter.BothUp(mm, Terms);
+    public string LengthUp(double mm) => LengthWriter.UpIn(mm, Terms, Units);
 
     /// <summary>A place round the wrist in words; see <see cref="Places"/>.</summary>
     /// <param name="angleDeg">Angle, degrees in (-180, 180], 0 the top, positive the way the beads run.</param>

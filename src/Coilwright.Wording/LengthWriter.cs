@@ -25,20 +25,33 @@ internal static class LengthWriter
 
     internal static string Mm(double mm, Terms terms) => Number(mm, Math.Abs(mm) >= WholeFromMm ? 0 : 1) + " " + terms.Mm;
 
-    internal static string Inches(double mm, Terms terms) => InchFraction.FromMm(mm) + " " + terms.Inch;
+    private static string Inches(double mm, Terms terms) => InchFraction.FromMm(mm) + " " + terms.Inch;
 
     internal static string Fine(double mm, Terms terms) => Number(mm, 2) + " " + terms.Mm;
 
-    internal static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);
+    private static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);
 
     internal static string Exact(double mm, Terms terms) => WithInches(Fine(mm, terms), InchFraction.FromMm(mm), terms);
 
-    internal static string BothUp(double mm, Terms terms)
+    internal static string In(double mm, Terms terms, LengthUnits units) => units switch
+    {
+        LengthUnits.Mm => Mm(mm, terms),
+        LengthUnits.Inches => Inches(mm, terms),
+        _ => Both(mm, terms),
+    };
+
+    internal static string UpIn(double mm, Terms terms, LengthUnits units)
     {
         // A hair is taken off first, so that an exact 25.4 mm stays one inch.
         const double hairMm = 1e-6;
-        var sixteenths = (long)Math.Ceiling((mm - hairMm) / InchFraction.MmPerInch * 16);
-        return WithInches(Number(Math.Ceiling(mm - hairMm), 0) + " " + terms.Mm, new InchFraction(sixteenths), terms);
+        var inches = new InchFraction((long)Math.Ceiling((mm - hairMm) / InchFraction.MmPerInch * 16));
+        var millimetres = Number(Math.Ceiling(mm - hairMm), 0) + " " + terms.Mm;
+        return units switch
+        {
+            LengthUnits.Mm => millimetres,
+            LengthUnits.Inches => inches + " " + terms.Inch,
+            _ => WithInches(millimetres, inches, terms),
+        };
     }
 
     private static string WithInches(string mm, InchFraction inches, Terms terms) =>

@@ -69,7 +69,7 @@ public static class Template
             "length" => language.Length(number),
             "exact" => LengthWriter.Exact(number, language.Terms),
             "size" => language.Length(Math.Abs(number)),
-            "mm" => LengthWriter.Mm(number, language.Terms),
+            "mm" => LengthWriter.In(number, language.Terms, language.Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm),
             "fine" => LengthWriter.Fine(number, language.Terms),
             "cut" => language.LengthUp(number),
             "deg" => Language.Number(Math.Abs(number), 0) + "°",

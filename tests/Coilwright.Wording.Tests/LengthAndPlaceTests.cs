@@ -26,6 +26,21 @@ public class LengthAndPlaceTests
     [InlineData(813.0, "813 mm (32 1/16 in)")]
     public void Wire_to_cut_is_rounded_up_and_never_down(double mm, string expected) => Assert.Equal(expected, English.LengthUp(mm));
 
+    [Theory]
+    [InlineData(LengthUnits.Both, "178 mm (7 in), 7.9 mm, 1.02 mm, 180 mm (7 1/16 in)")]
+    [InlineData(LengthUnits.Mm, "178 mm, 7.9 mm, 1.02 mm, 180 mm")]
+    [InlineData(LengthUnits.Inches, "7 in, 5/16 in, 1.02 mm, 7 1/16 in")]
+    public void Sentences_speak_in_the_units_asked_for_save_of_holes_and_wire(LengthUnits units, string expected) =>
+        Assert.Equal(expected, English.In(units).Fill("{long:length}, {short:mm}, {bore:fine}, {cut:cut}", ("long", 177.8), ("short", 7.9), ("bore", 1.02), ("cut", 179.2)));
+
+    [Fact]
+    public void Asking_for_other_units_leaves_the_language_as_it_was()
+    {
+        _ = English.In(LengthUnits.Inches);
+        Assert.Equal(LengthUnits.Both, Languages.English.Units);
+        Assert.Same(English, English.In(LengthUnits.Both));
+    }
+
     [Fact]
     public void A_number_is_written_with_a_point_whatever_the_machine_speaks()
     {

@@ -102,21 +102,14 @@ internal sealed class ReckonText
     private void OrderByTurn()
     {
         _page.Heading(_words.OrderByTurn);
-        var letters = _r.Counts.ToDictionary(k => k.KindIndex, k => k.Letter);
         var kinds = _r.Piece.Order.Kinds;
         var shown = Math.Min(kinds.Length, BeadsShown);
-        for (var first = 0; first < shown;)
+        for (int first = 0, next; first < shown; first = next)
         {
             var turn = _r.Lie.Turn(first);
-            var parts = new List<string>();
-            while (first < shown && _r.Lie.Turn(first) == turn)
-            {
-                var next = first;
-                while (next < shown && kinds[next] == kinds[first] && _r.Lie.Turn(next) == turn) next++;
-                parts.Add(next - first == 1 ? letters[kinds[first]] : $"{Whole(next - first)}{letters[kinds[first]]}");
-                first = next;
-            }
-            _page.Hanging("  " + _language.Fill(_words.Turn, ("turn", turn)) + "  ", string.Join(", ", parts));
+            next = first;
+            while (next < shown && _r.Lie.Turn(next) == turn) next++;
+            _page.Hanging("  " + _language.Fill(_words.Turn, ("turn", turn)) + "  ", LetterRuns.Of(_r, first, next - first));
         }
         if (shown < kinds.Length) _page.Paragraph(_language.Sentence(_words.OrderCutShort, ("shown", shown), ("beads", kinds.Length)));
     }

@@ -58,6 +58,7 @@ public static class BenchHost
         app.UseAntiforgery();
         app.UseStaticFiles(Fonts(options));
         app.MapStaticAssets();
+        app.MapPieceFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -1,0 +1,60 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using Coilwright.Storage;
+using Coilwright.Web.Hosting;
+using Coilwright.Web.Tests.Components;
+using CsCheck;
+
+namespace Coilwright.Web.Tests.Hosting;
+
+public sealed partial class PieceFilesTests(RunningBench bench) : IClassFixture<RunningBench>
+{
+    private static readonly HttpClient Client = new();
+
+    private async Task<string> FirstPiece() => FirstLink().Match(await Client.GetStringAsync(new Uri(bench.Address, "/pieces"))).Value;
+
+    [Fact]
+    public async Task A_piece_saved_as_a_file_is_the_piece_to_the_byte()
+    {
+        using var answer = await Client.GetAsync(new Uri(bench.Address, await FirstPiece() + "/file"));
+        Assert.Equal("Tidewrack.piece.json", answer.Content.Headers.ContentDisposition!.FileName);
+        Assert.Equal(PieceFile.Write(Examples.Tidewrack), await answer.Content.ReadAsByteArrayAsync());
+    }
+
+    [Fact]
+    public async Task A_pieces_rows_are_a_picture_that_may_be_kept()
+    {
+        using var answer = await Client.GetAsync(new Uri(bench.Address, await FirstPiece() + "/rows/1.svg"));
+        Assert.Equal("image/svg+xml", answer.Content.Headers.ContentType!.MediaType);
+        Assert.True(answer.Headers.CacheControl!.MaxAge > TimeSpan.FromDays(1));
+        Assert.Contains("Tidewrack", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/piece/00000000-0000-0000-0000-000000000000/file")]
+    [InlineData("/piece/00000000-0000-0000-0000-000000000000/rows/1.svg")]
+    [InlineData("/piece/../../etc/passwd/file")]
+    public async Task What_is_not_there_is_not_found(string path)
+    {
+        using var answer = await Client.GetAsync(new Uri(bench.Address, path));
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("Tidewrack", "Tidewrack")]
+    [InlineData("../../etc/passwd", "etc-passwd")]
+    [InlineData("C:\\con?*\"<>|", "C-con")]
+    [InlineData("<script>alert(1)</script>", "script-alert(1)-script")]
+    [InlineData("Meeresgrün, drei Reihen", "Meeresgrün, drei Reihen")]
+    [InlineData("\u202Egnp", "gnp")]
+    [InlineData("🪨", "piece")]
+    [InlineData("...", "piece")]
+    public void A_title_becomes_a_name_that_any_system_takes(string title, string expected) => Assert.Equal(expected, PieceFiles.FileName(title));
+
+    [Fact]
+    public void Whatever_the_title_the_name_is_no_path_and_not_too_long() =>
+        Gen.String.Sample(title => PieceFiles.FileName(title) is var name && name.Length is > 0 and <= 61 && name.IndexOfAny(['/', '\\', ':', '\0', '.']) < 0);
+
+    [GeneratedRegex("/piece/[0-9a-f-]{36}")]
+    private static partial Regex FirstLink();
+}

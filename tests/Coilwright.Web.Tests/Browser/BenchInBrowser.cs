@@ -25,17 +25,18 @@ public sealed class BenchInBrowser : IAsyncLifetime
     }
 
     /// <summary>A visitor who was never here before.</summary>
-    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day)
+    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day, Uri? address = null)
     {
+        address ??= Address;
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
-            BaseURL = Address.ToString(),
+            BaseURL = address.ToString(),
             ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
             HasTouch = screen.Touch,
             ReducedMotion = ReducedMotion.Reduce,
         });
-        await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light }.Text, Url = Address.ToString() }]);
-        return new Visit(context, await context.NewPageAsync(), Address);
+        await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light }.Text, Url = address.ToString() }]);
+        return new Visit(context, await context.NewPageAsync(), address);
     }
 
     public async ValueTask DisposeAsync()

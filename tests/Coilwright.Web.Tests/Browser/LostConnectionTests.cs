@@ -1,0 +1,37 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+[Collection(InBrowser.Name)]
+public sealed class LostConnectionTests(BenchInBrowser bench)
+{
+    [Fact]
+    public async Task A_page_says_that_the_program_is_gone_and_comes_back_with_it()
+    {
+        await using var program = new BenchProcess();
+        await program.StartAsync();
+        await using var visit = await bench.VisitAsync(Screen.Desktop, address: program.Address);
+        // The browser tells of every failed try on its console.
+        visit.Expect("WebSocket");
+        visit.Expect("Failed to load resource");
+        visit.Expect("Connection disconnected");
+        visit.Expect("ERR_CONNECTION_REFUSED");
+        visit.Expect("Failed to fetch");
+        visit.Expect("Failed to complete negotiation");
+        visit.Expect("Failed to start the connection");
+        visit.Expect("circuit");
+        await visit.OpenAsync();
+        await visit.Page.EvaluateAsync("document.documentElement.dataset.before = 'the kill'");
+
+        await program.KillAsync();
+        await Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 20_000 });
+        await Expect(visit.Page.Locator("#lost-words")).ToBeVisibleAsync();
+
+        await program.StartAsync();
+        var anew = visit.Page.Locator("html[data-live]:not([data-before])");
+        await anew.WaitForAsync(new LocatorWaitForOptions { Timeout = 60_000 });
+        await Expect(visit.Page.Locator("h1")).ToHaveTextAsync("Tidewrack");
+        await Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync();
+    }
+}

@@ -33,16 +33,41 @@ public sealed record Picture(double WidthMm, double HeightMm, string Title, stri
     /// <summary>Every mark that has an id, with the box of its ink: what a page lets her point at.</summary>
     /// <remarks>Ink that a clip hides is counted in the box. A mark without ink is left out.</remarks>
     /// <param name="typeface">What its words are measured with.</param>
-    public IEnumerable<(Mark Mark, Box Box)> Named(Typefaces.ITypeface typeface) => Named(Marks, 0, 0, typeface);
-
-    private static IEnumerable<(Mark, Box)> Named(ImmutableArray<Mark> marks, double rightMm, double downMm, Typefaces.ITypeface typeface)
+    public IEnumerable<(Mark Mark, Box Box)> Named(Typefaces.ITypeface typeface)
     {
-        foreach (var mark in marks)
+        // A symbol is set down many times; its own box is looked for once.
+        var symbols = new Dictionary<Symbol, Box?>();
+        return Named(Marks, 0, 0);
+
+        IEnumerable<(Mark, Box)> Named(ImmutableArray<Mark> marks, double rightMm, double downMm)
         {
-            if (mark.Id is not null && Opened([mark], rightMm, downMm, null, null).Select(p => p.Box(typeface)).OfType<Box>().ToArray() is { Length: > 0 } boxes)
-                yield return (mark, boxes.Aggregate((a, b) => a.With(b)));
-            if (mark is not Group group) continue;
-            foreach (var inner in Named(group.Marks, rightMm + group.MoveRightMm, downMm + group.MoveDownMm, typeface)) yield return inner;
+            foreach (var mark in marks)
+            {
+                if (mark.Id is not null && BoxOf(mark) is { } box) yield return (mark, box.Moved(rightMm, downMm));
+                if (mark is not Group group) continue;
+                foreach (var inner in Named(group.Marks, rightMm + group.MoveRightMm, downMm + group.MoveDownMm)) yield return inner;
+            }
+        }
+
+        Box? BoxOf(Mark mark) => mark switch
+        {
+            Group group => Round(group.Marks)?.Moved(group.MoveRightMm, group.MoveDownMm),
+            Stamp stamp => OfSymbol(stamp.Symbol)?.Moved(stamp.At.XMm, stamp.At.YMm),
+            _ => new PlacedMark(mark, 0, 0, null, "").Box(typeface),
+        };
+
+        Box? OfSymbol(Symbol symbol)
+        {
+            if (!symbols.TryGetValue(symbol, out var box)) symbols[symbol] = box = Round(symbol.Marks);
+            return box;
+        }
+
+        Box? Round(ImmutableArray<Mark> marks)
+        {
+            Box? all = null;
+            foreach (var mark in marks)
+                if (BoxOf(mark) is { } box) all = all?.With(box) ?? box;
+            return all;
         }
     }
 

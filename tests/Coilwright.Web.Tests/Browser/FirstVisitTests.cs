@@ -63,4 +63,37 @@ public sealed class FirstVisitTests(BenchInBrowser bench)
         await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-light", "evening");
         await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-text", "largest");
     }
+
+    [Fact]
+    public async Task Settings_are_opened_and_closed_by_keys_and_give_the_focus_back()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync();
+        var button = visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Settings" });
+        await button.FocusAsync();
+        await button.PressAsync("Enter");
+        await Expect(visit.Page.GetByLabel("larger", new PageGetByLabelOptions { Exact = true })).ToBeAttachedAsync();
+        await Expect(button).ToHaveAttributeAsync("aria-expanded", "true");
+        await visit.Page.Keyboard.PressAsync("Tab");
+        await visit.Page.Keyboard.PressAsync("Escape");
+        await Expect(button).ToHaveAttributeAsync("aria-expanded", "false");
+        await Expect(button).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task The_page_can_be_worked_in_inches_alone()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Settings" }).ClickAsync();
+        await visit.Page.GetByLabel("inches", new PageGetByLabelOptions { Exact = true }).CheckAsync();
+        await Expect(visit.Page.Locator(".piece-head")).ToContainTextAsync("For a wrist of 6 1/2 in.");
+        await Expect(visit.Page.GetByLabel("Wrist, typed")).ToHaveValueAsync("6 1/2 in");
+        await visit.Page.GetByLabel("Wrist, typed").FillAsync("7");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Expect(visit.Page.GetByLabel("Wrist, typed")).ToHaveValueAsync("7 in");
+        await visit.Page.GetByLabel("Wrist, typed").FillAsync("a thumb");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await Expect(visit.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Type a length from 1 15/16 in to 15 3/4 in");
+    }
 }

@@ -31,7 +31,12 @@ internal static class LengthWriter
 
     private static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);
 
-    internal static string Exact(double mm, Terms terms) => WithInches(Fine(mm, terms), InchFraction.FromMm(mm), terms);
+    internal static string Exact(double mm, Terms terms, LengthUnits units) => units switch
+    {
+        LengthUnits.Mm => Fine(mm, terms),
+        LengthUnits.Inches => Inches(mm, terms),
+        _ => WithInches(Fine(mm, terms), InchFraction.FromMm(mm), terms),
+    };
 
     internal static string In(double mm, Terms terms, LengthUnits units) => units switch
     {

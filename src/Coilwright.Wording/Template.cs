@@ -67,7 +67,7 @@ public static class Template
         return format switch
         {
             "length" => language.Length(number),
-            "exact" => LengthWriter.Exact(number, language.Terms),
+            "exact" => LengthWriter.Exact(number, language.Terms, language.Units),
             "size" => language.Length(Math.Abs(number)),
             "mm" => LengthWriter.In(number, language.Terms, language.Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm),
             "fine" => LengthWriter.Fine(number, language.Terms),

@@ -123,6 +123,7 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
     {
         var wire = reckoned.Wire;
         yield return Say(_words.Trim, ("startMm", wire.TrimStartMm), ("finishMm", wire.TrimFinishMm));
+        if (wire.GripMm == 0) yield return Say(_words.NothingForPliers);
         if (wire.SlackMm is { } slack) yield return Say(slack < 0 ? _words.CutShort : _words.LeftOver, ("mm", slack));
     }
 

@@ -224,6 +224,9 @@ public sealed record ReportWords
     /// <summary>Row: of it in both ends.</summary>
     public required string InEnds { get; init; }
 
+    /// <summary>Nothing is reckoned for the pliers, as the piece names nothing.</summary>
+    public required string NothingForPliers { get; init; }
+
     /// <summary>Row: of it for the pliers.</summary>
     public required string ForPliers { get; init; }
 

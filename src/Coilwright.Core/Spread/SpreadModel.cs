@@ -47,7 +47,7 @@ internal sealed class SpreadModel(Piece piece, ReckoningChoices choices, WornTur
                     beaded += drawn.Shares[i];
                 }
                 length[k] = beaded;
-                if (Fits(beaded, turn, wire, lie.BeadedMm)) here++;
+                if (Fits(beaded, lie.WirePerTurnMm, wire, lie.BeadedMm)) here++;
                 // Told as one band about the mean lie's angle, so that it does not break at the underside.
                 if (focal is { } f) angle[k] = lie.AngleDeg(f) + Angles.NormalizedDeg(lie.StartAngleDeg + 360 * middle / turn - lie.AngleDeg(f));
                 (cover[k], relative[k]) = drawn.At(turn);
@@ -59,7 +59,8 @@ internal sealed class SpreadModel(Piece piece, ReckoningChoices choices, WornTur
             focal is null ? null : Band(angle));
     }
 
-    /// <summary>Whether a draw comes out as she wants it: wire enough, turns as designed, ends meeting as wanted.</summary>
+    /// <summary>Whether a draw comes out as she wants it on this wrist: wire enough, turns as designed, ends meeting as wanted.</summary>
+    // The wrist's own band is left out on purpose: over four turns it moves the ends further than any bead can, and would drown what the beads do.
     private bool Fits(double beadedMm, double wirePerTurnMm, WireReport wire, double meanBeadedMm)
     {
         if (wire.SlackMm is { } slack && beadedMm - meanBeadedMm > slack) return false;

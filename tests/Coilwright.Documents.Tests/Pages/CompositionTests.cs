@@ -365,7 +365,7 @@ public class CompositionTests
     // A page can be too small for a single letter in each of its columns, or lower than a line: only pages of half an A4 and more are asked.
     private static bool Inside(ComposedPage page, PageMark mark) => page.Width < 140 * Point || page.Height < 140 * Point || mark switch
     {
-        PageMark.Letters l => l.X >= 0 && l.X + HouseFaces.Of(l.Face).WidthEm(l.Text.TrimEnd()) * l.Size <= page.Width + Exact && l.Baseline < page.Height,
+        PageMark.Letters l => l.X >= 0 && l.X + HouseFaces.Of(l.Face).WidthEm(l.Text.TrimEnd()) * l.Size <= page.Width + Exact && l.Baseline <= (l.Decoration ? page.Height : page.Height - A4.BottomMm * Point),
         PageMark.Drawing d => d.X >= 0 && d.X + (d.ToMm - d.FromMm) * d.PointsPerMm <= page.Width + Exact,
         _ => true,
     };

@@ -106,6 +106,22 @@ public class TableTests
         Assert.All(pages, p => Assert.All(Words(p), w => Assert.True(w.Baseline < p.Height - 20 / PageSetup.PointMm)));
     }
 
+    // Found by chance: the lower half of a parted heading stood beneath the page's frame, for a table without rows asked for no room at all.
+    [Fact]
+    public void Headings_of_an_empty_table_wait_for_a_page_that_has_room_for_all_their_lines()
+    {
+        var table = new Block.Table([.. Enumerable.Repeat(new TableColumn("Column"), 12)], []) { Name = "T" };
+        var setup = new PageSetup();
+        var frame = Composer.Frame(setup, false);
+        for (var lines = 1; lines < 60; lines++)
+        {
+            var pages = Composer.Compose(SampleDocument.Of(new Block.List(ListKind.Bulleted, [.. Enumerable.Repeat((RichText)"words", lines)]), table), setup);
+            var heads = pages.Select(p => Words(p).Where(w => w.Face == FaceStyle.Bold && w.Text.Trim() is not "•").ToArray()).Where(h => h.Length > 0).ToArray();
+            Assert.True(Assert.Single(heads).Length > 12, "The headings are meant to be parted.");
+            Assert.All(heads[0], h => Assert.True(h.Baseline < frame.Bottom));
+        }
+    }
+
     [Fact]
     public void A_very_long_word_is_parted_and_leaves_the_other_columns_theirs()
     {

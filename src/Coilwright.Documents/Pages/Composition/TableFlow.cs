@@ -57,6 +57,8 @@ internal sealed class TableFlow : Flow
         if (left == 1 && rows.Count > 2) rows.RemoveAt(rows.Count - 1);
         if (left > 0 && rows.Count == 1 && begins && !room.Last) return null;
         if (rows.Count == 0 && left > 0 && !room.Last) return null;
+        // Headings without a row need their room as well: all of their lines, not the first alone.
+        if (rows.Count == 0 && measured.HeadHeight > room.Height + 1e-6 && !room.Last) return null;
 
         var marks = ImmutableArray.CreateBuilder<PageMark>();
         if (begins) marks.Add(new PageMark.Open(Tag.Table));

@@ -45,6 +45,9 @@ public sealed record HelpWords
     /// <summary><c>--draw</c>.</summary>
     public required string Draw { get; init; }
 
+    /// <summary><c>--language</c>: {codes}.</summary>
+    public required string Language { get; init; }
+
     /// <summary><c>--help</c>.</summary>
     public required string Help { get; init; }
 
@@ -59,6 +62,18 @@ public sealed record HelpWords
 
     /// <summary>Heading of the options.</summary>
     public required string OptionsHeading { get; init; }
+
+    /// <summary>Stands for options in the usage line.</summary>
+    public required string OptionsWord { get; init; }
+
+    /// <summary>A piece file in the examples.</summary>
+    public required string ExamplePiece { get; init; }
+
+    /// <summary>A drawing in the examples.</summary>
+    public required string ExampleDrawing { get; init; }
+
+    /// <summary>A folder in the examples.</summary>
+    public required string ExampleFolder { get; init; }
 
     /// <summary>Heading of the examples.</summary>
     public required string ExamplesHeading { get; init; }

@@ -19,10 +19,11 @@ public sealed record NoticeWords(string Message, string WhatToDo, string Short);
 
 /// <summary>One language: every sentence and word that people read, and how its numbers and plurals are written.</summary>
 /// <remarks>
-/// <para>To add a language: a folder beside <c>English/</c> with the same tables and a line in <see cref="Languages"/>. The records of words do
+/// <para>To add a language: a folder beside <c>EnglishWords/</c> with the same tables and a line in <see cref="Languages"/>. The records of words do
 /// not compile while a word is missing, and the tests name every code without a sentence.</para>
-/// <para>Numbers are written alike in every language: a decimal point, no thousands sign. A maker copies them into her own notes and into the
-/// piece file, where a comma would be read as something else.</para>
+/// <para>Sentences write numbers with the language's own decimal sign and no thousands sign: "1.000" is a thousand to one maker and one to another.
+/// What is quoted from a piece file or an option, and what is to be typed there, keeps its decimal point in every language; so does
+/// everything that programs read (<see cref="PlainNumber"/>).</para>
 /// </remarks>
 public sealed class Language
 {
@@ -32,7 +33,10 @@ public sealed class Language
     /// <summary>The language's own name for itself.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Which plural form a printed number takes: an index into the forms that a template gives, as <c>{beads:bead|beads}</c>.</summary>
+    /// <summary>What stands between whole and fraction in a number for people: a point or a comma.</summary>
+    public required char DecimalSign { get; init; }
+
+    /// <summary>Which plural form a printed number (with a decimal point) takes: an index into the forms that a template gives, as <c>{beads:bead|beads}</c>.</summary>
     public required Func<string, int> PluralForm { get; init; }
 
     /// <summary>Sentences by fault code.</summary>
@@ -125,25 +129,41 @@ public sealed class Language
     public string Length(double mm) => Length(mm, Units);
 
     /// <summary>A length in the units that are wanted, rounded as <see cref="Length(double)"/> does.</summary>
-    public string Length(double mm, LengthUnits units) => LengthWriter.In(mm, Terms, units);
+    public string Length(double mm, LengthUnits units) => LengthWriter.In(mm, this, units);
 
     /// <summary>A length that may only be rounded up, as wire to cut: up to the next whole millimetre and the next sixteenth.</summary>
-    public string LengthUp(double mm) => LengthWriter.UpIn(mm, Terms, Units);
+    public string LengthUp(double mm) => LengthWriter.UpIn(mm, this, Units);
 
     /// <summary>A place round the wrist in words; see <see cref="Places"/>.</summary>
     /// <param name="angleDeg">Angle, degrees in (-180, 180], 0 the top, positive the way the beads run.</param>
     public string Place(double angleDeg) => Terms.Places.Of(angleDeg);
 
-    /// <summary>A number with up to so many decimals, a decimal point and no thousands sign.</summary>
-    public static string Number(double value, int decimals) => LengthWriter.Number(value, decimals);
+    /// <summary>A number for people with up to so many decimals, the language's decimal sign and no thousands sign.</summary>
+    public string Number(double value, int decimals) => PlainNumber(value, decimals).Replace('.', DecimalSign);
 
     /// <summary>A number that may only be rounded up, as loops to cut, with up to so many decimals.</summary>
-    public static string NumberUp(double value, int decimals) => LengthWriter.NumberUp(value, decimals);
+    public string NumberUp(double value, int decimals)
+    {
+        // A hair is taken off first, so that an exact number stays what it is.
+        const double hair = 1e-6;
+        var scale = Math.Pow(10, decimals);
+        return Number(Math.Ceiling((value - hair) * scale) / scale, decimals);
+    }
+
+    /// <summary>An amount of money with two decimals, without its currency.</summary>
+    public string Amount(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture).Replace('.', DecimalSign);
+
+    /// <summary>A number as programs, files and options have it: with a decimal point, whatever the language.</summary>
+    public static string PlainNumber(double value, int decimals)
+    {
+        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0 : rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+    }
 
     private string Sentence(string template, IValues values) => Template.Capital(Template.Fill(template, values, this));
 
     /// <summary>The form of a word that goes with a number as it is printed.</summary>
-    internal string Plural(string printed, string[] forms) => forms[Math.Min(PluralForm(printed), forms.Length - 1)];
+    internal string Plural(string printed, string[] forms) => forms[Math.Min(PluralForm(printed.Replace(DecimalSign, '.')), forms.Length - 1)];
 
     /// <summary>The rule of English, German and others: one form for a bare 1, another for all else, 1.0 included.</summary>
     /// <remarks>CLDR plural rules, "one: i = 1 and v = 0".</remarks>
@@ -155,7 +175,7 @@ public sealed class Language
         if (field.Length == 0) return Terms.ThisFile;
         var last = field[(field.LastIndexOf('.') + 1)..];
         var bare = last.IndexOf('[', StringComparison.Ordinal) is var at and >= 0 ? last[..at] : last;
-        return Fields.TryGetValue(bare, out var words) ? string.Create(CultureInfo.InvariantCulture, $"{words} (\"{bare}\")") : $"\"{last}\"";
+        return Fields.TryGetValue(bare, out var words) ? Fill(Terms.FieldInWords, ("words", words), ("field", bare)) : Fill(Terms.FieldByName, ("field", last));
     }
 }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Coilwright.Core.Measures;
 
 namespace Coilwright.Wording;
@@ -9,56 +8,42 @@ internal static class LengthWriter
     // From here on a tenth of a millimetre is finer than anyone bends, strings or measures.
     private const double WholeFromMm = 100;
 
-    internal static string Number(double value, int decimals)
+    internal static string Mm(double mm, Language language) => language.Number(mm, Math.Abs(mm) >= WholeFromMm ? 0 : 1) + " " + language.Terms.Mm;
+
+    private static string Inches(double mm, Language language) => InchFraction.FromMm(mm) + " " + language.Terms.Inch;
+
+    internal static string Fine(double mm, Language language) => language.Number(mm, 2) + " " + language.Terms.Mm;
+
+    private static string Both(double mm, Language language) => WithInches(Mm(mm, language), InchFraction.FromMm(mm), language);
+
+    internal static string Exact(double mm, Language language) => language.Units switch
     {
-        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0 : rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
-    }
-
-    internal static string NumberUp(double value, int decimals)
-    {
-        // A hair is taken off first, so that an exact number stays what it is.
-        const double hair = 1e-6;
-        var scale = Math.Pow(10, decimals);
-        return Number(Math.Ceiling((value - hair) * scale) / scale, decimals);
-    }
-
-    internal static string Mm(double mm, Terms terms) => Number(mm, Math.Abs(mm) >= WholeFromMm ? 0 : 1) + " " + terms.Mm;
-
-    private static string Inches(double mm, Terms terms) => InchFraction.FromMm(mm) + " " + terms.Inch;
-
-    internal static string Fine(double mm, Terms terms) => Number(mm, 2) + " " + terms.Mm;
-
-    private static string Both(double mm, Terms terms) => WithInches(Mm(mm, terms), InchFraction.FromMm(mm), terms);
-
-    internal static string Exact(double mm, Terms terms, LengthUnits units) => units switch
-    {
-        LengthUnits.Mm => Fine(mm, terms),
-        LengthUnits.Inches => Inches(mm, terms),
-        _ => WithInches(Fine(mm, terms), InchFraction.FromMm(mm), terms),
+        LengthUnits.Mm => Fine(mm, language),
+        LengthUnits.Inches => Inches(mm, language),
+        _ => WithInches(Fine(mm, language), InchFraction.FromMm(mm), language),
     };
 
-    internal static string In(double mm, Terms terms, LengthUnits units) => units switch
+    internal static string In(double mm, Language language, LengthUnits units) => units switch
     {
-        LengthUnits.Mm => Mm(mm, terms),
-        LengthUnits.Inches => Inches(mm, terms),
-        _ => Both(mm, terms),
+        LengthUnits.Mm => Mm(mm, language),
+        LengthUnits.Inches => Inches(mm, language),
+        _ => Both(mm, language),
     };
 
-    internal static string UpIn(double mm, Terms terms, LengthUnits units)
+    internal static string UpIn(double mm, Language language, LengthUnits units)
     {
         // A hair is taken off first, so that an exact 25.4 mm stays one inch.
         const double hairMm = 1e-6;
         var inches = new InchFraction((long)Math.Ceiling((mm - hairMm) / InchFraction.MmPerInch * 16));
-        var millimetres = Number(Math.Ceiling(mm - hairMm), 0) + " " + terms.Mm;
+        var millimetres = language.Number(Math.Ceiling(mm - hairMm), 0) + " " + language.Terms.Mm;
         return units switch
         {
             LengthUnits.Mm => millimetres,
-            LengthUnits.Inches => inches + " " + terms.Inch,
-            _ => WithInches(millimetres, inches, terms),
+            LengthUnits.Inches => inches + " " + language.Terms.Inch,
+            _ => WithInches(millimetres, inches, language),
         };
     }
 
-    private static string WithInches(string mm, InchFraction inches, Terms terms) =>
-        inches.Sixteenths == 0 ? mm : $"{mm} ({inches} {terms.Inch})";
+    private static string WithInches(string mm, InchFraction inches, Language language) =>
+        inches.Sixteenths == 0 ? mm : $"{mm} ({inches} {language.Terms.Inch})";
 }

@@ -61,7 +61,7 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
         var spread = reckoned.Spread;
         if (spread.LengthMm.To - spread.LengthMm.From >= LeastBandMm)
             yield return Say(_words.LengthBand, ("fromMm", spread.LengthMm.From), ("toMm", spread.LengthMm.To));
-        if (spread.FitsShare is { } share) yield return Say(_words.ComesOut, ("share", Language.Number(share * 100, 0)));
+        if (spread.FitsShare is { } share) yield return Say(_words.ComesOut, ("share", language.Number(share * 100, 0)));
         yield return Say(_words.FreeInside, ("mm", fit.InsideRelaxedMm));
         yield return Say((wrists.FromMm, wrists.ToMm) switch
         {
@@ -159,22 +159,22 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
             yield return Say(_words.ShareDetail, ("share", Ratio(report.Share)), ("chance", Ratio(report.Chance)), ("relative", Ratio(report.Relative)));
         if (report.StrictRelative is not null) yield return Say(_words.StrictDetail, ("strict", Ratio(report.StrictRelative)));
         if (report.Rank is { } rank)
-            yield return Say(_words.RankDetail, ("rank", Ratio(rank)), ("lower", Language.Number(rank * 100, 0)), ("seed", (request ?? new ReckonRequest()).Seed));
+            yield return Say(_words.RankDetail, ("rank", Ratio(rank)), ("lower", language.Number(rank * 100, 0)), ("seed", (request ?? new ReckonRequest()).Seed));
         yield return Say(_words.SpreadDetail, ("draws", reckoned.Spread.Draws), ("sdMm", Number(reckoned.Spread.LengthSdMm)));
         if (reckoned.Strength is { } s)
-            yield return Say(_words.StrengthDetail, ("moment", Number(s.OpeningMomentNmm)), ("stress", Language.Number(s.StressMPa, 0)),
-                ("strength", s.LeastStrengthMPa is { } least ? Language.Number(least, 0) : null));
+            yield return Say(_words.StrengthDetail, ("moment", Number(s.OpeningMomentNmm)), ("stress", language.Number(s.StressMPa, 0)),
+                ("strength", s.LeastStrengthMPa is { } least ? language.Number(least, 0) : null));
         foreach (var missing in report.WhyNull.GroupBy(w => w.Value, w => w.Key))
             yield return Say(_words.NotHad, ("names", string.Join(", ", missing)), ("why", language.SayWhyNot(missing.Key)));
     }
 
     private string Say(string template, params ReadOnlySpan<(string Name, object? Value)> values) => language.Sentence(template, values);
 
-    private static string Turns(double turns) => Language.Number(turns, 2);
+    private string Turns(double turns) => language.Number(turns, 2);
 
-    private static string Grams(double grams) => Language.Number(grams, 1);
+    private string Grams(double grams) => language.Number(grams, 1);
 
-    private static string Number(double value) => Language.Number(value, 2);
+    private string Number(double value) => language.Number(value, 2);
 
-    private static string Ratio(double? value) => value is { } v ? Language.Number(v, 3) : "-";
+    private string Ratio(double? value) => value is { } v ? language.Number(v, 3) : "-";
 }

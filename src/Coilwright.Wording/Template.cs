@@ -60,28 +60,28 @@ public static class Template
         var colon = place.IndexOf(':');
         var name = (colon < 0 ? place : place[..colon]).ToString();
         if (values.Find(name) is not { } value) return Missing;
-        if (colon < 0) return Plain(value);
+        if (colon < 0) return Plain(value, language);
         var format = place[(colon + 1)..].ToString();
-        if (format.Contains('|', StringComparison.Ordinal)) return language.Plural(Plain(value), format.Split('|'));
-        if (!TryNumber(value, out var number)) return Plain(value);
+        if (format.Contains('|', StringComparison.Ordinal)) return language.Plural(Plain(value, language), format.Split('|'));
+        if (!TryNumber(value, out var number)) return Plain(value, language);
         return format switch
         {
             "length" => language.Length(number),
-            "exact" => LengthWriter.Exact(number, language.Terms, language.Units),
+            "exact" => LengthWriter.Exact(number, language),
             "size" => language.Length(Math.Abs(number)),
-            "mm" => LengthWriter.In(number, language.Terms, language.Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm),
-            "fine" => LengthWriter.Fine(number, language.Terms),
+            "mm" => LengthWriter.In(number, language, language.Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm),
+            "fine" => LengthWriter.Fine(number, language),
             "cut" => language.LengthUp(number),
-            "deg" => Language.Number(Math.Abs(number), 0) + "°",
-            "percent" => Language.Number(Math.Abs(number) * 100, 0) + " %",
+            "deg" => language.Number(Math.Abs(number), 0) + "°",
+            "percent" => language.Number(Math.Abs(number) * 100, 0) + " %",
             "place" => language.Place(number),
             _ => throw new FormatException($"No format is called '{format}'."),
         };
     }
 
-    private static string Plain(object value) => value switch
+    private static string Plain(object value, Language language) => value switch
     {
-        double number => Language.Number(number, 2),
+        double number => language.Number(number, 2),
         IFormattable number => number.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",
     };

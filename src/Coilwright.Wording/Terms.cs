@@ -21,6 +21,12 @@ public sealed record Terms
     /// <summary>What a fault without a field is about.</summary>
     public required string ThisFile { get; init; }
 
+    /// <summary>A field as sentences show it: {words}, {field} as it stands in the file.</summary>
+    public required string FieldInWords { get; init; }
+
+    /// <summary>A field without words of its own: {field}.</summary>
+    public required string FieldByName { get; init; }
+
     /// <summary>A list that is cut short: {list}, {more}.</summary>
     public required string AndMore { get; init; }
 

@@ -7,10 +7,10 @@ public sealed class PreferencesTests
 {
     [Fact]
     public void What_is_kept_reads_back_the_same() =>
-        Gen.Select(Gen.Enum<LengthUnits>(), Gen.Enum<Light>(), Gen.Enum<TextSize>())
-            .Sample((units, light, text) =>
+        Gen.Select(Gen.Enum<LengthUnits>(), Gen.Enum<Light>(), Gen.Enum<TextSize>(), Gen.Int[0, Languages.All.Length - 1].Select(i => Languages.All[i]))
+            .Sample((units, light, text, language) =>
             {
-                var kept = new Preferences { Units = units, Light = light, TextSize = text };
+                var kept = new Preferences { Units = units, Light = light, TextSize = text, Language = language };
                 return Preferences.Read(kept.Text) == kept;
             });
 

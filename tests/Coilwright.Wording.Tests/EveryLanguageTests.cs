@@ -79,6 +79,34 @@ public partial class EveryLanguageTests
     }
 
     [Theory, MemberData(nameof(Languages_))]
+    public void A_language_has_a_text_at_every_place_where_English_has_one_and_nowhere_else(string code) =>
+        Assert.Equal(LanguageTexts.Of(Languages.English).Keys.Order(StringComparer.Ordinal), LanguageTexts.Of(Languages.Find(code)!).Keys.Order(StringComparer.Ordinal));
+
+    // Whoever reads another language must not be told less.
+    [Theory, MemberData(nameof(Languages_))]
+    public void A_text_gives_the_same_values_as_the_English_one(string code)
+    {
+        var english = LanguageTexts.Of(Languages.English);
+        Assert.All(LanguageTexts.Of(Languages.Find(code)!), t => Assert.Equal(Template.NamesIn(english[t.Key]), Template.NamesIn(t.Value)));
+    }
+
+    // What is the same in another language and in English: signs of units, and words that are.
+    private static readonly Dictionary<string, string[]> SameAsEnglish = new(StringComparer.Ordinal)
+    {
+        ["de"] = ["mm", "g", "{grams} g", "Heishi", "Nugget", "Rondelle"],
+    };
+
+    public static TheoryData<string> Others => [.. Languages.All.Where(l => l.Code != "en").Select(l => l.Code)];
+
+    [Theory, MemberData(nameof(Others))]
+    public void No_text_is_left_in_English_save_what_is_the_same_in_both(string code)
+    {
+        var english = LanguageTexts.Of(Languages.English);
+        var same = LanguageTexts.Of(Languages.Find(code)!).Where(t => string.Equals(t.Value, english[t.Key], StringComparison.OrdinalIgnoreCase)).Select(t => t.Value).Distinct().Where(HasWords);
+        Assert.Equal(string.Join('\n', SameAsEnglish[code].Order(StringComparer.Ordinal)), string.Join('\n', same.Order(StringComparer.Ordinal)));
+    }
+
+    [Theory, MemberData(nameof(Languages_))]
     public void Every_choice_by_number_has_a_form_for_each_plural_of_the_language(string code)
     {
         var language = Languages.Find(code)!;
@@ -148,8 +176,11 @@ public partial class EveryLanguageTests
             .Concat(language.Notices.Values.SelectMany(s => new[] { s.Short, s.Message, s.WhatToDo }))
             .Concat(StandingTexts(language).Where(t => !Details.Contains(t.Property)).Select(t => t.Text))
             .Concat(language.Terms.LiningUp.Values).Concat(language.WhyNot.Values);
-        Assert.All(texts, t => Assert.DoesNotMatch(@"(?i)(?<![{\w])(share|rank|sigma|moment|MPa|lambda|relative|strict)\b", t));
+        Assert.All(texts, t => Assert.DoesNotMatch(@"(?i)(?<![{\w])(share|rank|sigma|moment|MPa|lambda|relative|strict|Rang|Standardabweichung|Spannung)\b", t));
     }
+
+    // Whether anything is left to read beside the places to fill.
+    private static bool HasWords(string template) => Place().Replace(template, "").Any(char.IsLetter);
 
     // The one section of the report where the engine's words may stand.
     private static readonly string[] Details = ["CoverDetail", "ShareDetail", "RankDetail", "StrictDetail", "SpreadDetail", "StrengthDetail"];
@@ -162,7 +193,7 @@ public partial class EveryLanguageTests
         Assert.DoesNotContain("  ", text, StringComparison.Ordinal);
     }
 
-    private static void AssertSentence(string text) => Assert.Matches(@"^[\p{Lu}""\d-].*[.?!]$", text);
+    private static void AssertSentence(string text) => Assert.Matches(@"^[\p{Lu}""„\d-].*[.?!]$", text);
 
     private static IEnumerable<(Type Owner, string Property, string Text)> StandingTexts(Language language)
     {
@@ -179,6 +210,9 @@ public partial class EveryLanguageTests
 
     [GeneratedRegex(@"\{\w+:([^{}]*\|[^{}]*)\}")]
     private static partial Regex Choice();
+
+    [GeneratedRegex(@"\{\?\w+:|\{[^{}|]*\}")]
+    private static partial Regex Place();
 
     [GeneratedRegex(@"\{(\w+)\}")]
     private static partial Regex Given();

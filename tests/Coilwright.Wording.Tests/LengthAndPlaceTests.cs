@@ -48,7 +48,7 @@ public class LengthAndPlaceTests
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            Assert.Equal("1234.5", Language.Number(1234.5, 1));
+            Assert.Equal("1234.5", English.Number(1234.5, 1));
             Assert.Equal("12.5 mm (1/2 in)", English.Length(12.5));
             Assert.Equal("2.5 turns", English.Fill("{t} {t:turn|turns}", ("t", 2.5)));
         }
@@ -56,6 +56,25 @@ public class LengthAndPlaceTests
         {
             CultureInfo.CurrentCulture = before;
         }
+    }
+
+    // A decimal comma for people; no thousands sign; sixteenths as a ruler has them.
+    [Theory]
+    [InlineData(165, "165 mm (6 1/2 Zoll)")]
+    [InlineData(12.25, "12,3 mm (1/2 Zoll)")]
+    [InlineData(0.7, "0,7 mm")]
+    [InlineData(1234.4, "1234 mm (48 5/8 Zoll)")]
+    public void German_lengths_have_a_comma_and_Zoll(double mm, string expected) => Assert.Equal(expected, Languages.German.Length(mm));
+
+    [Fact]
+    public void German_numbers_have_a_comma_and_what_programs_read_a_point()
+    {
+        Assert.Equal("3,95", Languages.German.Number(3.949, 2));
+        Assert.Equal("3,2", Languages.German.NumberUp(3.11, 1));
+        Assert.Equal("12,50", Languages.German.Amount(12.5m));
+        Assert.Equal("12.50", English.Amount(12.5m));
+        Assert.Equal("0,62 mm, 2,5 Windungen, 1 Windung", Languages.German.Fill("{w:fine}, {t} {t:Windung|Windungen}, {o} {o:Windung|Windungen}", ("w", 0.62), ("t", 2.5), ("o", 1.0)));
+        Assert.Equal("3.95", Language.PlainNumber(3.949, 2));
     }
 
     [Theory]

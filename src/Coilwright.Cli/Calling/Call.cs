@@ -28,7 +28,7 @@ internal static class Call
 
     public static async Task<int> RunAsync(string[] args)
     {
-        var output = new Output(Languages.English, args.TakeWhile(a => a != "--").Contains(JsonFlag, StringComparer.Ordinal));
+        var output = new Output(LanguageOption.AskedFor(args), args.TakeWhile(a => a != "--").Contains(JsonFlag, StringComparer.Ordinal));
         using var limit = OperatingSystem.IsLinux()
             ? PosixSignalRegistration.Create((PosixSignal)FileSizeLimitReached, context => context.Cancel = true)
             : null;

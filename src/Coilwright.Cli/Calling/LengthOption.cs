@@ -22,8 +22,8 @@ internal static class LengthOption
             return null;
         }
         if (mm >= minMm && mm <= maxMm) return mm;
-        faults.Add(Fault.Of(UsageCodes.LengthBounds, option.Name, Language.Number(mm, 2), ("min", Language.Number(minMm, 0)),
-            ("max", Language.Number(maxMm, 0))));
+        faults.Add(Fault.Of(UsageCodes.LengthBounds, option.Name, Language.PlainNumber(mm, 2), ("min", Language.PlainNumber(minMm, 0)),
+            ("max", Language.PlainNumber(maxMm, 0))));
         return null;
     }
 }

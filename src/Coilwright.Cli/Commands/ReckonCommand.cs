@@ -25,7 +25,8 @@ internal static class ReckonCommand
         var seed = new Option<string?>("--seed") { Description = words.Seed, HelpName = "N" };
         var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
         var draw = new Option<string?>("--draw") { Description = words.Draw, HelpName = "FILE.svg" };
-        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, seed, json, draw };
+        var language = LanguageOption.Make(output.Language);
+        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, seed, language, json, draw };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -36,6 +37,7 @@ internal static class ReckonCommand
                 WornCircumferenceMm = LengthOption.Read(parsed, worn, 0, Reckoning.LargestCircumferenceMm, faults),
                 Seed = ReadSeed(parsed.GetValue(seed), seed.Name, faults),
             };
+            LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
@@ -61,9 +63,9 @@ internal static class ReckonCommand
         var read = PieceFile.ReadFrom(path, known);
         if (read.Piece is not { } piece) return new Made(null, [], read.Faults, path);
         if (request.WornCircumferenceMm < Reckoning.LeastCircumferenceMm(piece))
-            return new Made(null, [], [Fault.Of(UsageCodes.LengthBounds, "--worn-circumference", Language.Number(request.WornCircumferenceMm.Value, 2),
-                ("min", Language.Number(Math.Ceiling(Reckoning.LeastCircumferenceMm(piece)), 0)),
-                ("max", Language.Number(Reckoning.LargestCircumferenceMm, 0)))], null);
+            return new Made(null, [], [Fault.Of(UsageCodes.LengthBounds, "--worn-circumference", Language.PlainNumber(request.WornCircumferenceMm.Value, 2),
+                ("min", Language.PlainNumber(Math.Ceiling(Reckoning.LeastCircumferenceMm(piece)), 0)),
+                ("max", Language.PlainNumber(Reckoning.LargestCircumferenceMm, 0)))], null);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
         byte[] drawing = draws
             ? Encoding.UTF8.GetBytes(SvgCanvas.Write(TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language })))

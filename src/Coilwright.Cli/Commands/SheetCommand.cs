@@ -24,8 +24,9 @@ internal static class SheetCommand
         var large = new Option<bool>("--large-print") { Description = words.SheetLargePrint };
         var grey = new Option<bool>("--greyscale") { Description = words.SheetGreyscale };
         var wrist = new Option<string?>("--wrist") { Description = words.Wrist, HelpName = "MM" };
+        var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
-        var command = new Command("sheet", words.Sheet) { piece, folder, paper, large, grey, wrist, json };
+        var command = new Command("sheet", words.Sheet) { piece, folder, paper, large, grey, wrist, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -37,6 +38,7 @@ internal static class SheetCommand
                 LargePrint = parsed.GetValue(large),
                 Greyscale = parsed.GetValue(grey),
             };
+            LanguageOption.Check(parsed, language, faults);
             if (parsed.GetValue(folder) is not { Length: > 0 } target)
             {
                 faults.Add(Fault.Of(UsageCodes.OptionMissing, "", folder.Name, ("verb", command.Name)));

@@ -9,12 +9,13 @@ internal static class HelpPage
 {
     private static readonly (string Verb, string Said)[] Examples =
     [
-        ("reckon", "my-bracelet.piece.json"),
-        ("reckon", "my-bracelet.piece.json --wrist \"6 1/2in\""),
-        ("reckon", "my-bracelet.piece.json --wrist 165 --json"),
-        ("reckon", "my-bracelet.piece.json --draw my-bracelet.svg"),
-        ("sheet", "my-bracelet.piece.json --out sheets"),
-        ("sheet", "my-bracelet.piece.json --out sheets --paper letter --large-print"),
+        ("reckon", "{piece}"),
+        ("reckon", "{piece} --wrist \"6 1/2in\""),
+        ("reckon", "{piece} --wrist 165 --json"),
+        ("reckon", "{piece} --draw {drawing}"),
+        ("sheet", "{piece} --out {folder}"),
+        ("sheet", "{piece} --out {folder} --paper letter --large-print"),
+        ("sheet", "{piece} --out {folder} --language de"),
     ];
 
     public static string Of(RootCommand root, Command command, Language language)
@@ -24,7 +25,7 @@ internal static class HelpPage
         page.Paragraph(command.Description ?? "");
 
         page.Heading(words.UsageHeading);
-        var call = command is RootCommand ? "coilwright VERB PIECE [options]" : $"coilwright {command.Name} {string.Join(' ', command.Arguments.Select(a => a.Name))} [options]";
+        var call = command is RootCommand ? $"coilwright VERB PIECE [{words.OptionsWord}]" : $"coilwright {command.Name} {string.Join(' ', command.Arguments.Select(a => a.Name))} [{words.OptionsWord}]";
         page.Paragraph(call, 2);
 
         if (command.Subcommands.Count > 0)
@@ -39,7 +40,8 @@ internal static class HelpPage
             .Concat(options.Select(o => new[] { string.Join(", ", o.Aliases.Where(a => a != "-?").Prepend(o.Name)) + (o.HelpName is { } value ? " " + value : ""), o.Description ?? "" })), 1);
 
         page.Heading(words.ExamplesHeading);
-        foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name)) page.Paragraph($"coilwright {example.Verb} {example.Said}", 2);
+        foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
+            page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder)), 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -103,7 +103,7 @@ internal sealed class JsonPage(Language? language = null) : IDisposable
             return;
         }
         Writer.WritePropertyName(name);
-        Writer.WriteRawValue(Language.Number(number, decimals));
+        Writer.WriteRawValue(Language.PlainNumber(number, decimals));
     }
 
     private void WriteWhy(List<(string Name, string Code)> whys)

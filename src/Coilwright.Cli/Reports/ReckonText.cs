@@ -142,7 +142,7 @@ internal sealed class ReckonText
                 _language.Place(p.AngleDeg),
                 Math.Abs(p.OffSquareMm) < SquareWithinMm ? _words.PairSquare : _language.Length(Math.Abs(p.OffSquareMm)),
                 _language.Fill("{mm:mm}", ("mm", p.OverlapMm)),
-            }), 0);
+            }), 0, 2);
         if (report.Pairs.Length > PairsShown)
             _page.Paragraph(_language.Fill(_words.PairsMore, ("more", report.Pairs.Length - PairsShown)), 2);
     }
@@ -200,7 +200,7 @@ internal sealed class ReckonText
         _page.Table([(_words.Wrist, true), (_words.Turns, true), (_words.OverOwnKind, true), ("", false)],
             _r.Curve.Where((_, i) => i % step == 0).Select(p => new[]
             {
-                _language.Length(p.WristMm), Language.Number(p.TurnsWorn, 2),
+                _language.Length(p.WristMm), _language.Number(p.TurnsWorn, 2),
                 p.Cover is { } cover ? _language.Fill("{cover:percent}", ("cover", cover)) : "-",
                 p.FailsWish ? _words.FailsWish : "",
             }), 3);
@@ -208,9 +208,9 @@ internal sealed class ReckonText
 
     private string Across(double widthMm, double thicknessMm) => widthMm == thicknessMm
         ? Mm(widthMm)
-        : $"{Language.Number(widthMm, 2)} x {Mm(thicknessMm)}";
+        : $"{_language.Number(widthMm, 2)} x {Mm(thicknessMm)}";
 
-    private string Mm(double mm) => $"{Language.Number(mm, 2)} {_language.Terms.Mm}";
+    private string Mm(double mm) => $"{_language.Number(mm, 2)} {_language.Terms.Mm}";
 
     private static string Whole(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -19,6 +19,7 @@ internal static class SheetJson
             json.Text("title", r.Piece.Title);
             json.Mm("wristMm", r.WristMm);
             json.Text("paper", setup.Paper.Name.ToLowerInvariant());
+            json.Text("language", language.Code);
             json.YesOrNo("largePrint", setup.LargePrint);
             json.YesOrNo("greyscale", setup.Greyscale);
             using (json.Array("files"))

@@ -39,25 +39,30 @@ internal sealed class TextPage
     /// <summary>A table.</summary>
     /// <param name="columns">For each column its heading and whether it is set to the right; a table without headings has empty ones.</param>
     /// <param name="rows">The rows, a text for each column.</param>
-    /// <param name="wraps">The column that wraps when the table is too wide.</param>
-    public void Table(IReadOnlyList<(string Heading, bool Right)> columns, IEnumerable<string[]> rows, int wraps)
+    /// <param name="wraps">The columns that wrap when the table is too wide: the widest of them first.</param>
+    public void Table(IReadOnlyList<(string Heading, bool Right)> columns, IEnumerable<string[]> rows, params ReadOnlySpan<int> wraps)
     {
-        const int indent = 2, gap = 2;
+        const int indent = 2, gap = 2, least = 8;
         var all = rows.Select(r => r.Select(Clean).ToArray()).ToList();
         if (columns.Any(c => c.Heading.Length > 0)) all.Insert(0, [.. columns.Select(c => c.Heading)]);
         if (all.Count == 0) return;
         var widths = columns.Select((_, c) => all.Max(r => WidthOf(r[c]))).ToArray();
-        var over = indent + widths.Sum() + gap * (widths.Length - 1) - Width;
-        if (over > 0) widths[wraps] = Math.Max(8, widths[wraps] - over);
+        for (var over = indent + widths.Sum() + gap * (widths.Length - 1) - Width; over > 0; over--)
+        {
+            var widest = wraps[0];
+            foreach (var c in wraps) if (widths[c] > widths[widest]) widest = c;
+            if (widths[widest] <= least) break;
+            widths[widest]--;
+        }
 
         foreach (var row in all)
         {
-            var lines = Wrap(row[wraps], widths[wraps]).ToArray();
-            for (var line = 0; line < lines.Length; line++)
+            var wrapped = row.Select((cell, c) => Wrap(cell, widths[c]).ToArray()).ToArray();
+            for (var line = 0; line < wrapped.Max(w => w.Length); line++)
             {
                 var cells = columns.Select((column, c) =>
                 {
-                    var cell = c == wraps ? lines[line] : line == 0 ? row[c] : "";
+                    var cell = line < wrapped[c].Length ? wrapped[c][line] : "";
                     var blanks = new string(' ', Math.Max(0, widths[c] - WidthOf(cell)));
                     return column.Right ? blanks + cell : cell + blanks;
                 });

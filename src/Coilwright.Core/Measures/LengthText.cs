@@ -13,7 +13,7 @@ public static class LengthText
 {
     private static readonly (string Word, double Mm)[] Units =
     [
-        ("mm", 1), ("cm", 10), ("inches", InchFraction.MmPerInch), ("inch", InchFraction.MmPerInch), ("in", InchFraction.MmPerInch),
+        ("mm", 1), ("cm", 10), ("inches", InchFraction.MmPerInch), ("inch", InchFraction.MmPerInch), ("in", InchFraction.MmPerInch), ("zoll", InchFraction.MmPerInch),
         ("\"", InchFraction.MmPerInch), ("\u2033", InchFraction.MmPerInch), ("\u201d", InchFraction.MmPerInch), // double prime, curly quote
     ];
 

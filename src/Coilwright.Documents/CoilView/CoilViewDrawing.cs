@@ -44,7 +44,7 @@ public static class CoilViewDrawing
         for (var i = 0; i < words.Length; i++)
             all.Add(style.Caption.Under(words[i], pageWidth / 2, MarginMm + seen.HeightMm + 4 + i * style.Caption.LineMm, TextAnchor.Middle) with { Class = "caption" });
         var said = style.Language.Fill(style.Language.Pictures.Coil, ("title", reckoned.Piece.Title),
-            ("turns", Wording.Language.Number(reckoned.Fit.TurnsWorn, 1)), ("beads", reckoned.Lie.Count));
+            ("turns", style.Language.Number(reckoned.Fit.TurnsWorn, 1)), ("beads", reckoned.Lie.Count));
         return new Picture(pageWidth, height, reckoned.Piece.Title, said, all.ToImmutable()) { Language = style.Language.Code };
     }
 

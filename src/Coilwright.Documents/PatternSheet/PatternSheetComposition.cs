@@ -98,12 +98,12 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
             : Fill(fit.EndsOverlapMm > 0 ? _words.EndsOverlap : _words.EndsApart, ("mm", Math.Abs(fit.EndsOverlapMm)));
         List<ImmutableArray<TableCell>> rows =
         [
-            [_words.SizeTurns, Language.Number(fit.TurnsWorn, 1)],
+            [_words.SizeTurns, language.Number(fit.TurnsWorn, 1)],
             [_words.SizeBeads, model.Materials.Beads.ToString(CultureInfo.InvariantCulture)],
             [_words.SizeInside, language.Length(fit.InsideRelaxedMm)],
             [_words.SizeEnds, ends],
         ];
-        if (mass.TotalG is { } grams) rows.Add([_words.SizeWeight, Fill(_words.Grams, ("grams", Language.Number(grams, 0)))]);
+        if (mass.TotalG is { } grams) rows.Add([_words.SizeWeight, Fill(_words.Grams, ("grams", language.Number(grams, 0)))]);
         rows.Add([_words.SizeSuits, Suits()]);
         return new Block.Table([new TableColumn(RichText.Empty) { IsWhole = true }, new TableColumn(RichText.Empty)], [.. rows]) { Name = _words.FinishedSize, RowsHaveHeads = true };
     }
@@ -162,7 +162,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         var bead = line.Bead;
         // Less than a twentieth of a millimetre apart, the two measures are one on a ruler.
         var size = Math.Abs(bead.LengthMm - bead.WidthMm) < 0.05 ? Fill(_words.OneSize, ("alongMm", bead.LengthMm))
-            : Fill(_words.TwoSizes, ("alongMm", Language.Number(bead.LengthMm, 1)), ("acrossMm", bead.WidthMm));
+            : Fill(_words.TwoSizes, ("alongMm", language.Number(bead.LengthMm, 1)), ("acrossMm", bead.WidthMm));
         var name = RichText.FromString(KeyedText.Own(bead.Name));
         if (bead.Description.Coating is { Length: > 0 } coating) name += RichText.Quiet(", " + KeyedText.Own(coating));
         List<TableCell> cells =
@@ -171,7 +171,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
             new TableCell(RichText.Empty) { Picture = pictures.Bead(line.KindIndex), PictureIsTrueSize = true },
             name, size, line.Use.ToString(CultureInfo.InvariantCulture), Buy(line),
         ];
-        if (priced) cells.Add(line.Cost?.ToString("0.00", CultureInfo.InvariantCulture) ?? "");
+        if (priced) cells.Add(line.Cost is { } cost ? language.Amount(cost) : "");
         return [.. cells];
     }
 
@@ -183,7 +183,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     {
         var note = _words.MaterialsNote;
         if (model.Materials.KnownCost is { } cost)
-            note += " " + Fill(_words.CostInAll, ("cost", cost.ToString("0.00", CultureInfo.InvariantCulture)),
+            note += " " + Fill(_words.CostInAll, ("cost", language.Amount(cost)),
                 ("unpriced", model.Materials.Unpriced == 0 ? null : model.Materials.Unpriced));
         yield return new Block.Paragraph(note, ParagraphLook.Small);
         if (model.HasMetal) yield return new Block.Paragraph(language.Cautions.Metals, ParagraphLook.Small);
@@ -237,7 +237,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     }
 
     // A loop is cut by eye: a tenth of one is as near as that comes, and never too little.
-    private string Loops() => Language.NumberUp(model.Reckoned.Wire.Loops, 1);
+    private string Loops() => language.NumberUp(model.Reckoned.Wire.Loops, 1);
 
     private string Fill(string template, params ReadOnlySpan<(string Name, object? Value)> values) => language.Fill(template, values);
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Typefaces;
-using Coilwright.Wording;
 
 namespace Coilwright.Documents.TurnRows;
 
@@ -49,8 +48,8 @@ internal static class HeaderComposition
         var (words, reckoned) = (style.Words, model.Reckoned);
         yield return (words.Wrist, style.Length(reckoned.WristMm));
         yield return (words.WirePerTurn, style.Length(model.RowMm));
-        yield return (words.TurnsWorn, Language.Number(reckoned.Fit.TurnsWorn, 1));
-        yield return (words.Beads, Language.Number(reckoned.Lie.Count, 0));
+        yield return (words.TurnsWorn, style.Language.Number(reckoned.Fit.TurnsWorn, 1));
+        yield return (words.Beads, style.Language.Number(reckoned.Lie.Count, 0));
         if (reckoned.Focal is { } focal)
         {
             var template = Math.Abs(focal.OffMm) < 0.5 ? words.FocalOnTop : focal.OffMm > 0 ? words.FocalPast : words.FocalBefore;

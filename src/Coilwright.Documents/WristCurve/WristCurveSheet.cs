@@ -181,11 +181,11 @@ public static class WristCurveSheet
         {
             var y = _foot + 1.6;
             var words = _style.Language.WristCurve;
-            if (_style.Units != LengthUnits.Inches) y = Row(y, words.WristRow, _style.Language.Terms.Mm, Ticks(10), mm => Language.Number(mm, 0), hasTicks: true);
+            if (_style.Units != LengthUnits.Inches) y = Row(y, words.WristRow, _style.Language.Terms.Mm, Ticks(10), mm => _style.Language.Number(mm, 0), hasTicks: true);
             if (_style.Units != LengthUnits.Mm)
                 y = Row(y, _style.Units == LengthUnits.Inches ? words.WristRow : "", _style.Language.Terms.Inch, Ticks(InchFraction.MmPerInch / 2), mm => InchFraction.FromMm(mm).ToString(), hasTicks: _style.Units == LengthUnits.Inches);
             y = Row(y, words.TurnsRow, "", Ticks(_style.Units == LengthUnits.Inches ? InchFraction.MmPerInch / 2 : 10),
-                mm => Language.Number(_curve.MinBy(p => Math.Abs(p.WristMm - mm))!.TurnsWorn, 1));
+                mm => _style.Language.Number(_curve.MinBy(p => Math.Abs(p.WristMm - mm))!.TurnsWorn, 1));
             return y + MarginMm - 2;
         }
 

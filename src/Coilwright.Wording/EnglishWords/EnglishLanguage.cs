@@ -7,6 +7,7 @@ internal static class EnglishLanguage
     {
         Code = "en",
         Name = "English",
+        DecimalSign = '.',
         PluralForm = Language.OneAndOther,
         Faults = EnglishFaults.Make(),
         Notices = EnglishNotices.Make(),

@@ -15,6 +15,8 @@ internal static class EnglishTerms
         Inch = "in",
         Gram = "g",
         ThisFile = "this file",
+        FieldInWords = "{words} (\"{field}\")",
+        FieldByName = "\"{field}\"",
         AndMore = "{list} and {more} more",
         Places = new Places
         {
@@ -213,6 +215,8 @@ internal static class EnglishTerms
         ["--wrist"] = "the wrist",
         ["--worn-circumference"] = "the worn circumference",
         ["--seed"] = "the seed",
+        ["--paper"] = "the paper",
+        ["--language"] = "the language",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Why a reading cannot be had, by code.</summary>

@@ -21,6 +21,7 @@ public class LengthTextTests
     [InlineData("7 1/2”", 190.5)]
     [InlineData("7.5 inches", 190.5)]
     [InlineData("1 inch", 25.4)]
+    [InlineData("7 1/2 Zoll", 190.5)]
     [InlineData("3/4 in", 19.05)]
     [InlineData("  6 5/16 in  ", 160.3375)]
     [InlineData(".5 in", 12.7)]

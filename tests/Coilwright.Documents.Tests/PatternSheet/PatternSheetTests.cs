@@ -200,7 +200,7 @@ public sealed partial class PatternSheetTests : IDisposable
     {
         var reckoned = DrawnPieces.Reckoned("boardwalk");
         var words = Words(reckoned);
-        Assert.Contains("Cut " + Language.NumberUp(reckoned.Wire.Loops, 1) + " loops of wire: " + Languages.English.LengthUp(reckoned.Wire.CutMm) + ".", words, StringComparison.Ordinal);
+        Assert.Contains("Cut " + Languages.English.NumberUp(reckoned.Wire.Loops, 1) + " loops of wire: " + Languages.English.LengthUp(reckoned.Wire.CutMm) + ".", words, StringComparison.Ordinal);
         Assert.Matches(@"loops of wire: \d+ mm \(\d+( \d+/\d+)? in\)\.", words);
     }
 

@@ -1,3 +1,4 @@
+using Coilwright.Wording;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 
@@ -10,20 +11,23 @@ public sealed class AccessibilityTests(BenchInBrowser bench)
 {
     private static readonly string[] Pages = ["/", "/pieces", "/no-such-page"];
 
-    public static TheoryData<string, Light, bool> Views()
+    public static TheoryData<string, Light, bool, string> Views()
     {
-        var views = new TheoryData<string, Light, bool>();
+        var views = new TheoryData<string, Light, bool, string>();
         foreach (var page in Pages)
-            foreach (var light in (Light[])[Light.Day, Light.Evening])
-                foreach (var phone in (bool[])[true, false])
-                    views.Add(page, light, phone);
+            foreach (var phone in (bool[])[true, false])
+            {
+                foreach (var light in (Light[])[Light.Day, Light.Evening]) views.Add(page, light, phone, "en");
+                // Longer words find other edges to stick out of.
+                foreach (var language in Languages.All.Where(l => l != Languages.English)) views.Add(page, Light.Day, phone, language.Code);
+            }
         return views;
     }
 
     [Theory, MemberData(nameof(Views))]
-    public async Task A_page_has_no_barriers_and_no_sideways_scrolling(string path, Light light, bool phone)
+    public async Task A_page_has_no_barriers_and_no_sideways_scrolling(string path, Light light, bool phone, string language)
     {
-        await using var visit = await bench.VisitAsync(phone ? Screen.Phone : Screen.Desktop, light);
+        await using var visit = await bench.VisitAsync(phone ? Screen.Phone : Screen.Desktop, light, language: language);
         // The answer for a missing page is an error to the browser, which says so on its console; that is meant.
         var missing = path == "/no-such-page";
         if (missing) visit.Expect("404");

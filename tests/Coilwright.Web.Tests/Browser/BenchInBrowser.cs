@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Coilwright.Web.Tests.Hosting;
+using Coilwright.Wording;
 using Microsoft.Playwright;
 
 namespace Coilwright.Web.Tests.Browser;
@@ -25,7 +26,7 @@ public sealed class BenchInBrowser : IAsyncLifetime
     }
 
     /// <summary>A visitor who was never here before.</summary>
-    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day, Uri? address = null)
+    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day, Uri? address = null, string language = "en")
     {
         address ??= Address;
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
@@ -35,7 +36,7 @@ public sealed class BenchInBrowser : IAsyncLifetime
             HasTouch = screen.Touch,
             ReducedMotion = ReducedMotion.Reduce,
         });
-        await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light }.Text, Url = address.ToString() }]);
+        await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light, Language = Languages.Find(language)! }.Text, Url = address.ToString() }]);
         return new Visit(context, await context.NewPageAsync(), address);
     }
 

@@ -81,6 +81,28 @@ public sealed class FirstVisitTests(BenchInBrowser bench)
     }
 
     [Fact]
+    public async Task Another_language_is_spoken_at_once_and_kept()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Settings" }).ClickAsync();
+        await visit.Page.GetByLabel("Deutsch").CheckAsync();
+        await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("lang", "de");
+        await Expect(visit.Page.Locator("[data-reading=fit]")).ToContainTextAsync("Ja, es passt.");
+        await Expect(visit.Page.Locator(".tape")).ToContainTextAsync("4,04");
+        await visit.OpenAsync();
+        await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("lang", "de");
+        // She may type what she reads: with a comma, and with the word for inches.
+        var typed = visit.Page.GetByLabel("Handgelenk, eingetippt");
+        foreach (var (text, shown) in new[] { ("16,3 cm", "163 mm"), ("6 1/2 Zoll", "165 mm"), ("95,5", "95,5 mm") })
+        {
+            await typed.FillAsync(text);
+            await visit.Page.Keyboard.PressAsync("Enter");
+            await Expect(typed).ToHaveValueAsync(shown);
+        }
+    }
+
+    [Fact]
     public async Task The_page_can_be_worked_in_inches_alone()
     {
         await using var visit = await bench.VisitAsync(Screen.Desktop);

@@ -1,0 +1,88 @@
+namespace Coilwright.Wording.GermanWords;
+
+/// <summary>German words of the pattern sheet.</summary>
+internal static class GermanSheet
+{
+    internal static SheetWords Make() => new()
+    {
+        PageOf = "Seite {page} von {pages}",
+        JoinAt = "Anschluss {letter}",
+        Foot = "{title}, Fädelanleitung",
+
+        Lead = "Ein Armband mit {turns} {turns:Windung|Windungen} auf Memory-Draht, für ein Handgelenk von {wristMm:exact}.",
+        PictureCaption = "Die Windungen, wie sie am Handgelenk liegen, von Unterseite zu Unterseite. Die Kürzel sind die der Materialliste.",
+        MendFirst = "Vor dem Zuschneiden",
+
+        FinishedSize = "Fertige Größe",
+        SizeTurns = "Windungen, getragen",
+        SizeBeads = "Perlen",
+        SizeInside = "Innen, abgelegt",
+        SizeEnds = "Enden",
+        EndsOverlap = "liegen {mm:length} übereinander",
+        EndsApart = "bleiben {mm:length} auseinander",
+        EndsMeet = "treffen sich",
+        SizeWeight = "Gewicht",
+        Grams = "{grams} g",
+        SizeSuits = "Für Handgelenke",
+        SuitsFromTo = "von {fromMm:length} bis {toMm:length}",
+        SuitsFrom = "ab {fromMm:length}",
+        SuitsTo = "bis {toMm:length}",
+        SuitsNone = "so für keines",
+
+        Materials = "Material",
+        Key = "Kürzel",
+        TrueSize = "Echte Größe",
+        Bead = "Perle",
+        Size = "Größe",
+        Use = "Anzahl",
+        Buy = "Kaufen",
+        Cost = "Preis",
+        OneSize = "{alongMm:mm}",
+        TwoSizes = "{alongMm} × {acrossMm:mm}",
+        Packs = "{packs} × {unit} zu {beads}",
+        SinglePacks = "{packs} × {unit}",
+        Wire = "Memory-Draht, {wireMm:fine} stark{?gauge: ({gauge})}",
+        WireUse = "{loops} {loops:Ring|Ringe}",
+        CostInAll = "Die Packungen kosten zusammen {cost}, ohne den Draht{?unpriced: und ohne {unpriced} {unpriced:Sorte|Sorten}, deren Preis nicht bekannt ist}.",
+        MaterialsNote = "Größen gelten längs zum Loch, dann quer dazu. Gerechnet sind ganze Packungen, falls noch nichts davon da ist.",
+
+        Tools = "Werkzeug",
+        ToolShears = "Schere oder kräftiger Seitenschneider für Memory-Draht",
+        ToolPliers = "Rundzange",
+        ToolGlue = "Metallkleber",
+        ToolFile = "feine Feile",
+        ToolGoggles = "Schutzbrille",
+        ToolRuler = "Lineal oder Maßband",
+
+        Steps = "Arbeitsschritte",
+        ToBegin = "Zu Beginn",
+        CutWire = "{loops} {loops:Ring|Ringe} Draht abschneiden: {cutMm:cut}.",
+        CutMadeOf = "Unter den Perlen {beadedMm:mm}, in den Enden {endsMm:mm}, für die Zange und als Reserve {otherMm:mm}.",
+        TurnFirstLoop = "Am Anfang eine Öse biegen, innen {insideMm:fine} weit: Sie braucht {usesMm:mm} Draht. Das Ende glatt feilen.",
+        GlueFirstCap = "Den Anfang in seine Endkappe kleben, {depthMm:fine} tief, und trocknen lassen.",
+        Turn = "Windung {turn}",
+        Turns = "Windungen {turn} bis {last}",
+        String = "{beads} auffädeln.",
+        StringGroup = "{group}: {beads} auffädeln.",
+        StringGroupTimes = "{group}, {times}-mal nacheinander: jedes Mal {beads} auffädeln.",
+        Run = "{count} {key}",
+        Repeat = "{times}-mal ({beads})",
+        RunJoin = ", ",
+        SoFar = "Bis hier {beads} {beads:Perle|Perlen}.",
+        ToFinish = "Zum Schluss",
+        TurnLastLoop = "Den Draht {trimMm:length} hinter der letzten Perle abschneiden und eine Öse biegen, innen {insideMm:fine} weit.",
+        GlueLastCap = "Den Draht {trimMm:length} hinter der letzten Perle abschneiden und in seine Endkappe kleben, {depthMm:fine} tief.",
+        TryOn = "Die Enden glatt feilen und anprobieren.",
+
+        TurnRows = "Die Windungen, gerade gelegt",
+        TurnRowsNote = "Was am Handgelenk übereinanderliegt, liegt auch hier übereinander. Ein schraffierter Balken zwischen zwei Windungen zeigt, wo Gleiches über Gleichem liegt.",
+        Strips = "Streifen in Originalgröße",
+        StripsNote = "Die Perlen jeder Windung vor dem Auffädeln auf ihren Streifen legen. Wo zwischen ihnen blanker Draht zu sehen ist, spreizt sie die Rundung des Handgelenks.",
+        CheckRuler = "Zuerst dieses Lineal nachmessen: Es ist {mm:exact} lang. Wenn nicht, noch einmal mit 100 % drucken.",
+        StripCaption = "Windung {turn}{?last: und was es von Windung {last} gibt}: {beads} {beads:Perle|Perlen} auf {wireMm:length} Draht",
+        StripAlt = "Windung {turn}: {beads} {beads:Perle|Perlen} nebeneinander in Originalgröße, mit Kürzeln",
+
+        OtherSizes = "Andere Größen",
+        OtherSizesNote = "An einem anderen Handgelenk ändert sich die Zahl der Windungen, und jede Perle landet woanders. Das Stück vor dem Auffädeln für dieses Handgelenk neu berechnen lassen.",
+    };
+}

@@ -2,6 +2,7 @@ using Coilwright.Core.Pieces;
 using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Hosting;
+using Coilwright.Web.Papers;
 using Coilwright.Wording;
 
 namespace Coilwright.Web.Bench;
@@ -17,6 +18,7 @@ internal static class BenchServices
         services.AddSingleton(_ => ReadData(options));
         services.AddSingleton<IPieceShelf, MemoryShelf>();
         services.AddSingleton<Reckoner>();
+        services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();
         services.AddHostedService<FirstPieceReady>();
         services.AddScoped<BenchSession>();

@@ -59,6 +59,7 @@ public static class BenchHost
         app.UseStaticFiles(Fonts(options));
         app.MapStaticAssets();
         app.MapPieceFiles();
+        app.MapSheetFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -6,7 +6,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
 {
     /// <summary>The content security policy of every answer.</summary>
     public const string Policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
-        + "connect-src 'self'; form-action 'self'; base-uri 'self'; frame-ancestors 'none'";
+        + "connect-src 'self'; frame-src 'self'; form-action 'self'; base-uri 'self'; frame-ancestors 'none'";
 
     /// <summary>Adds the headers.</summary>
     public Task InvokeAsync(HttpContext context)

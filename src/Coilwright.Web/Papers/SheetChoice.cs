@@ -1,0 +1,35 @@
+using System.Globalization;
+using Coilwright.Documents.Pages;
+using Coilwright.Wording;
+
+namespace Coilwright.Web.Papers;
+
+/// <summary>How she wants a paper of a piece: on which sheet, for which wrist, in which language and units.</summary>
+/// <param name="WristMm">The wrist that it is for, mm.</param>
+/// <param name="Setup">Paper, size of the letters, ink.</param>
+/// <param name="Language">Its language, in the units of its lengths.</param>
+public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Language)
+{
+    /// <summary>The choice as the part of an address after the question mark.</summary>
+    public string Query => string.Create(CultureInfo.InvariantCulture,
+        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&language={Language.Code}&units={Language.Units.Word()}");
+
+    /// <summary>Reads a choice. What is missing or not understood is as usual: an address can be typed by anyone.</summary>
+    /// <param name="query">The part of an address after the question mark.</param>
+    /// <param name="usualWristMm">The piece's own wrist, mm.</param>
+    public static SheetChoice Read(IQueryCollection query, double usualWristMm)
+    {
+        var wrist = double.TryParse(query["wrist"], NumberStyles.Float, CultureInfo.InvariantCulture, out var mm)
+            && mm is >= Core.Pieces.Wearer.LeastWristMm and <= Core.Pieces.Wearer.MostWristMm ? mm : usualWristMm;
+        var setup = new PageSetup
+        {
+            Paper = Is("paper", Paper.Letter.Name) ? Paper.Letter : Paper.A4,
+            LargePrint = Is("large", "true"),
+            Greyscale = Is("grey", "true"),
+        };
+        var units = Enum.GetValues<LengthUnits>().FirstOrDefault(u => Is("units", u.Word()));
+        return new SheetChoice(wrist, setup, (Languages.Find(query["language"].ToString()) ?? Languages.English).In(units));
+
+        bool Is(string name, string value) => string.Equals(query[name], value, StringComparison.OrdinalIgnoreCase);
+    }
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Faults;
+using Coilwright.Documents;
+using Coilwright.Storage.Shelf;
+using Coilwright.Web.Bench;
+
+namespace Coilwright.Web.Papers;
+
+/// <summary>The files of a piece's pattern sheet, or why they cannot be made.</summary>
+/// <param name="Files">The files by the ending of their name, as <c>sheet.pdf</c>.</param>
+/// <param name="Faults">Why some could not be made; empty when all were.</param>
+public sealed record MadeSheet(ImmutableArray<DocumentFile> Files, ImmutableArray<Fault> Faults);
+
+/// <summary>Has sheets made, and keeps the last few: a preview and the file that is saved after it are one making.</summary>
+/// <remarks>May be asked by many at once. One sheet is made at a time; a bench has one maker.</remarks>
+public sealed class SheetMaker(Reckoner reckoner) : IDisposable
+{
+    private const int Kept = 6;
+    private readonly SemaphoreSlim _one = new(1, 1);
+    private readonly LinkedList<((Guid, long, string) Key, MadeSheet Sheet)> _last = [];
+
+    /// <summary>The sheet of a piece as it lies on the shelf.</summary>
+    public async Task<MadeSheet> OfAsync(ShelvedPiece piece, SheetChoice choice, CancellationToken cancel = default)
+    {
+        await _one.WaitAsync(cancel);
+        try
+        {
+            var key = (piece.Id, piece.Revision, choice.Query);
+            for (var node = _last.First; node is not null; node = node.Next)
+                if (node.Value.Key == key) return node.Value.Sheet;
+            var made = await Task.Run(() => Make(piece, choice), cancel);
+            _last.AddFirst((key, made));
+            if (_last.Count > Kept) _last.RemoveLast();
+            return made;
+        }
+        finally
+        {
+            _one.Release();
+        }
+    }
+
+    private MadeSheet Make(ShelvedPiece piece, SheetChoice choice)
+    {
+        var reckoned = reckoner.Reckon(piece, choice.WristMm);
+        ImmutableArray<DocumentFile> files = [.. DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, choice.Setup, choice.Language)];
+        return new MadeSheet(files, [.. files.SelectMany(f => f.Faults).Distinct()]);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _one.Dispose();
+}

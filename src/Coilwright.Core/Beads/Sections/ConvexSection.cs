@@ -43,15 +43,9 @@ public abstract class ConvexSection
         return -psi;
     }
 
-    /// <summary>The lean of <see cref="LeanRad"/> and how far along its line the touching point lies, mm from the foot of the coil's centre.</summary>
+    /// <summary>How far along the line of <see cref="LeanRad"/> the touching point lies, mm from the foot of the coil's centre.</summary>
     /// <remarks>The lean falls by 1 / that distance per millimetre of q, which tells which way to move the line between two neighbours.</remarks>
-    internal virtual (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm)
-    {
-        var lean = LeanRad(qMm, radiusMm);
-        return (lean, AlongMm(lean, radiusMm));
-    }
-
-    private protected double AlongMm(double leanRad, double radiusMm) => Touching(-leanRad, radiusMm).Slope;
+    internal virtual double AlongMm(double qMm, double radiusMm) => Touching(-LeanRad(qMm, radiusMm), radiusMm).Slope;
 
     /// <summary>Half length along the hole, mm.</summary>
     public double HalfLengthMm => SupportPoint(0).X;
@@ -133,27 +127,43 @@ public sealed class PolygonSection : ConvexSection
     }
 
     /// <inheritdoc/>
-    public override double LeanRad(double qMm, double radiusMm) => Touch(qMm, radiusMm).LeanRad;
+    public override double LeanRad(double qMm, double radiusMm) => CornerTouch.Of(_corners, qMm, radiusMm).LeanRad;
 
-    internal override (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm) => TouchCorners(_corners, qMm, radiusMm);
+    internal override double AlongMm(double qMm, double radiusMm) => CornerTouch.Of(_corners, qMm, radiusMm).AlongMm;
+}
 
-    /// <summary>The touching line of a figure that it can only touch at corners.</summary>
-    internal static (double LeanRad, double AlongMm) TouchCorners(ReadOnlySpan<(double X, double Y)> corners, double qMm, double radiusMm)
+/// <summary>The touching line of a figure that it can only touch at corners.</summary>
+/// <param name="AlongMm">How far along the line the corner lies, mm from the foot of the coil's centre.</param>
+/// <param name="Sin">Sine of the line's lean, times the square of the corner's distance from the coil's centre.</param>
+/// <param name="Cos">Cosine of the line's lean, times the same.</param>
+internal readonly record struct CornerTouch(double AlongMm, double Sin, double Cos)
+{
+    // A line further out than every corner clears them all however it leans.
+    private static readonly CornerTouch None = new(0, double.NegativeInfinity, 0);
+
+    /// <summary>The lean, radians; minus infinity where the line clears every corner.</summary>
+    public double LeanRad => double.IsInfinity(Sin) ? Sin : Math.Atan2(Sin, Cos);
+
+    /// <summary>Finds it.</summary>
+    /// <param name="corners">The corners, mm.</param>
+    /// <param name="qMm">The line's distance from the coil's centre, mm.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line, mm.</param>
+    public static CornerTouch Of(ReadOnlySpan<(double X, double Y)> corners, double qMm, double radiusMm)
     {
         // For one corner at polar radius rho and polar angle delta: rho sin(psi + delta) = q. The line must clear every corner, so the most leans.
-        double lean = double.NegativeInfinity, along = 0;
+        // The leans of two corners are less than half a turn apart: the sine of their difference tells which is more, without the angles.
+        CornerTouch? most = null;
         foreach (var (x, y) in corners)
         {
             var up = y + radiusMm;
             var square = x * x + up * up;
-            // A line further out than this corner clears it however it leans.
             if (qMm > 0 && qMm * qMm > square) continue;
             var foot = Math.Sqrt(Math.Max(0, square - qMm * qMm));
-            // delta - asin(q / rho), as one arctangent of the difference of both angles.
-            var leans = Math.Atan2(x * foot - up * qMm, up * foot + x * qMm);
-            if (leans > lean) (lean, along) = (leans, foot);
+            // delta - asin(q / rho), as sine and cosine of the difference of both angles, times rho squared.
+            var touch = new CornerTouch(foot, x * foot - up * qMm, up * foot + x * qMm);
+            if (most is not { } m || touch.Sin * m.Cos > touch.Cos * m.Sin) most = touch;
         }
-        return (lean, along);
+        return most ?? None;
     }
 }
 
@@ -187,17 +197,40 @@ public sealed class RoundedSection : ConvexSection
     }
 
     /// <inheritdoc/>
-    public override double LeanRad(double qMm, double radiusMm) =>
-        IsBall ? Math.Asin(Math.Clamp((_halfLength - qMm) / (radiusMm + _centreY), -1, 1)) : base.LeanRad(qMm, radiusMm);
+    public override double LeanRad(double qMm, double radiusMm) => Touch(qMm, radiusMm).LeanRad;
 
-    internal override (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm)
+    internal override double AlongMm(double qMm, double radiusMm) => Touch(qMm, radiusMm).AlongMm;
+
+    // A line nearer than the flat end touches below it.
+    private EllipseTouch Touch(double qMm, double radiusMm) =>
+        EllipseTouch.Of(_halfLength, _halfHeight, radiusMm + _centreY + (qMm < _halfLength ? -_halfFlat : _halfFlat), qMm);
+}
+
+/// <summary>The touching line of an ellipse that lies along the wire.</summary>
+/// <param name="AlongMm">How far along the line the touching point lies, mm from the foot of the coil's centre.</param>
+/// <param name="Sin">Sine of the line's normal psi.</param>
+internal readonly record struct EllipseTouch(double AlongMm, double Sin)
+{
+    /// <summary>The lean, radians.</summary>
+    public double LeanRad => -Math.Asin(Sin);
+
+    /// <summary>Finds it.</summary>
+    /// <param name="halfLengthMm">Half length of the ellipse along the wire, mm.</param>
+    /// <param name="halfHeightMm">Half its height, mm.</param>
+    /// <param name="upMm">Height of its middle over the coil's centre, mm; more than <paramref name="halfHeightMm"/>.</param>
+    /// <param name="qMm">The line's distance from the coil's centre, mm.</param>
+    public static EllipseTouch Of(double halfLengthMm, double halfHeightMm, double upMm, double qMm)
     {
-        if (!IsBall) return base.Touch(qMm, radiusMm);
-        var sin = Math.Clamp((_halfLength - qMm) / (radiusMm + _centreY), -1, 1);
-        return (Math.Asin(sin), (radiusMm + _centreY) * Math.Sqrt(1 - sin * sin));
+        // With p and r the halves and d the height, sqrt(p^2 cos^2 + r^2 sin^2) + d sin = q: squared it is a quadratic in the sine. A line as far out as
+        // the ellipse is long stands upright; one that is nearer leans inwards.
+        double p = halfLengthMm * halfLengthMm, r = halfHeightMm * halfHeightMm;
+        var k = upMm * upMm + p - r;
+        var sin = (qMm * upMm - Math.Sqrt(Math.Max(0, k * p + qMm * qMm * (r - p)))) / k;
+        sin = qMm < halfLengthMm ? Math.Clamp(sin, -1, 0) : Math.Clamp(sin, 0, 1);
+        var cos = Math.Sqrt(1 - sin * sin);
+        var norm = Math.Sqrt(p * cos * cos + r * sin * sin);
+        return new EllipseTouch(norm == 0 ? upMm * cos - halfLengthMm * sin : upMm * cos + (r - p) * sin * cos / norm, sin);
     }
-
-    private bool IsBall => _halfFlat == 0 && _halfHeight == _halfLength;
 }
 
 /// <summary>A barrel: its side bulges as a parabola between two flat ends.</summary>
@@ -234,6 +267,16 @@ public sealed class DomeSection(double halfLengthMm, double heightMm, double bac
         var norm = Math.Sqrt(along * along + up * up);
         return (halfLengthMm * along / norm, backYMm + heightMm * up / norm);
     }
+
+    /// <inheritdoc/>
+    public override double LeanRad(double qMm, double radiusMm) => qMm < halfLengthMm ? Back(qMm, radiusMm).LeanRad : Dome(qMm, radiusMm).LeanRad;
+
+    internal override double AlongMm(double qMm, double radiusMm) => qMm < halfLengthMm ? Back(qMm, radiusMm).AlongMm : Dome(qMm, radiusMm).AlongMm;
+
+    // A line that leans inwards touches the back's corner, one that leans outwards the dome.
+    private CornerTouch Back(double qMm, double radiusMm) => CornerTouch.Of([(halfLengthMm, backYMm)], qMm, radiusMm);
+
+    private EllipseTouch Dome(double qMm, double radiusMm) => EllipseTouch.Of(halfLengthMm, heightMm, radiusMm + backYMm, qMm);
 }
 
 /// <summary>A curved tube of its own curve, at most half a circle: two end faces and an outside of one arc. Its inside is taken as closed, since no
@@ -277,13 +320,17 @@ public sealed class CurvedTubeSection : ConvexSection
     }
 
     /// <inheritdoc/>
-    public override double LeanRad(double qMm, double radiusMm) => Touch(qMm, radiusMm).LeanRad;
-
-    internal override (double LeanRad, double AlongMm) Touch(double qMm, double radiusMm)
+    public override double LeanRad(double qMm, double radiusMm)
     {
-        var touch = PolygonSection.TouchCorners(_corners, qMm, radiusMm);
-        if (-touch.LeanRad < Math.PI / 2 - _turn) return touch;
-        var lean = base.LeanRad(qMm, radiusMm);
-        return (lean, AlongMm(lean, radiusMm));
+        var lean = CornerTouch.Of(_corners, qMm, radiusMm).LeanRad;
+        return OnEndFace(lean) ? lean : base.LeanRad(qMm, radiusMm);
     }
+
+    internal override double AlongMm(double qMm, double radiusMm)
+    {
+        var touch = CornerTouch.Of(_corners, qMm, radiusMm);
+        return OnEndFace(touch.LeanRad) ? touch.AlongMm : base.AlongMm(qMm, radiusMm);
+    }
+
+    private bool OnEndFace(double leanRad) => -leanRad < Math.PI / 2 - _turn;
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Coilwright.Core.Numerics;
 
 namespace Coilwright.Core.Beads.Sections;
@@ -9,7 +10,7 @@ public static class NeighbourContact
     /// <remarks>Each bead is tangent to the circle at its middle and takes no play on the wire. A bead of several parts (a seat and the overhang
     /// over it) is kept apart part by part; the largest angle counts. Where a part reaches as far as the coil's centre it fills the coil and
     /// the answer is half a turn. Source: derived in docs/theory/curve-true-length.md.</remarks>
-    public static double AngleRad(IReadOnlyList<ConvexSection> left, IReadOnlyList<ConvexSection> right, double radiusMm)
+    public static double AngleRad(ImmutableArray<ConvexSection> left, ImmutableArray<ConvexSection> right, double radiusMm)
     {
         var angle = 0.0;
         foreach (var l in left)
@@ -97,7 +98,7 @@ public static class NeighbourContact
         var bottom = 0.5 * (from + to);
         return new Minimum(bottom, left.LeanRad(bottom, radiusMm) + right.LeanRad(-bottom, radiusMm), steps);
 
-        double Slope(double q) => left.Touch(q, radiusMm).AlongMm - right.Touch(-q, radiusMm).AlongMm;
+        double Slope(double q) => left.AlongMm(q, radiusMm) - right.AlongMm(-q, radiusMm);
     }
 
     /// <summary>Whether a neighbour is so low that it would pass under this part and never touch it.</summary>

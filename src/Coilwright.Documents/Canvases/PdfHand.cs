@@ -98,14 +98,28 @@ internal sealed class PdfHand(PdfDocument pdf, bool greyscale)
                     graphics.DrawImage(form, at.X, at.Y, bounds.WidthMm * view.Scale, bounds.HeightMm * view.Scale);
                     break;
                 case Shape shape when shape.Paint.Fill is not null || shape.Paint.Pen is not null:
-                    graphics.DrawPath(shape.Paint.Pen is { } pen ? Pen(pen, view.Scale) : null, shape.Paint.Fill is { } fill ? Brush(fill) : null,
-                        Path(shape.Outline, view));
+                    Ink(graphics, shape, view);
                     break;
                 case Text { Content.Length: > 0 } text:
                     Write(graphics, text, view);
                     break;
             }
         }
+    }
+
+    private void Ink(XGraphics graphics, Shape shape, View view)
+    {
+        var pen = shape.Paint.Pen is { } line ? Pen(line, view.Scale) : null;
+        var brush = shape.Paint.Fill is { } fill ? Brush(fill) : null;
+        var figures = shape.Outline.Figures();
+        // PDFsharp joins a figure that was left open to the next one of its path, so such figures are drawn one by one.
+        if (pen is null || figures.All(f => f.IsClosed) || figures.Length == 1)
+        {
+            graphics.DrawPath(pen, brush, Path(shape.Outline, view));
+            return;
+        }
+        if (brush is not null) graphics.DrawPath(null, brush, Path(shape.Outline, view));
+        foreach (var figure in figures) graphics.DrawPath(pen, null, Path(figure, view));
     }
 
     private void Write(XGraphics graphics, Text text, View view)

@@ -103,6 +103,23 @@ public sealed class Outline
     /// <summary>The outlines' figures as one.</summary>
     public static Outline Together(IEnumerable<Outline> outlines) => new([.. outlines.SelectMany(o => o.Steps)]);
 
+    /// <summary>Its figures, each an outline of its own.</summary>
+    public ImmutableArray<Outline> Figures()
+    {
+        var figures = ImmutableArray.CreateBuilder<Outline>();
+        var from = 0;
+        for (var i = 1; i <= Steps.Length; i++)
+            if (i == Steps.Length || Steps[i].Kind == StepKind.Move)
+            {
+                figures.Add(new Outline(Steps[from..i]));
+                from = i;
+            }
+        return figures.ToImmutable();
+    }
+
+    /// <summary>Whether its last figure ends where it started.</summary>
+    public bool IsClosed => Steps is [.., { Kind: StepKind.Close }];
+
     /// <summary>Its figures as straight pieces that stray at most <see cref="FlatnessMm"/> from it. A closed figure ends where it started.</summary>
     public ImmutableArray<ImmutableArray<Point>> Flattened()
     {

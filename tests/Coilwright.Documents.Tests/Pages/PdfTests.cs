@@ -5,6 +5,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Coilwright.Core.Faults;
 using Coilwright.Documents.Canvases;
+using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.Tests.Rendering;
 using UglyToad.PdfPig.Content;
@@ -179,6 +180,34 @@ public sealed partial class PdfTests : IDisposable
         }
     }
 
+    // Found by eye: rulers were saw teeth and lines ran through words, because the figures of an outline were joined.
+    [Fact]
+    public void An_outline_of_several_figures_is_drawn_as_an_independent_renderer_draws_it()
+    {
+        Coilwright.Documents.Drawing.Point At(double x, double y) => new(x, y);
+        var pen = new Pen(default, 1);
+        var apart = Outline.Together([Outline.Line(At(5, 5), At(35, 5)), Outline.Line(At(65, 5), At(95, 5)), Outline.Line(At(50, 10), At(50, 20))]);
+        var mixed = Outline.Together([Outline.Rectangle(Box.At(5, 30, 30, 20)), Outline.Rectangle(Box.At(12, 35, 16, 10)), Outline.Line(At(60, 30), At(90, 50)), Outline.Arc(At(75, 40), 14, 200, 250)]);
+        var picture = new Picture(100, 60, "Figures", "Figures",
+        [
+            new Drawn(apart, Paint.Lined(pen)), new Drawn(mixed, new Paint(PageInks.Accent, pen)),
+            new Drawn(Outline.Together([Outline.Line(At(5, 55), At(45, 55)), Outline.Line(At(55, 55), At(95, 55))]), Paint.Lined(pen with { DashesMm = [3, 2] })),
+        ]);
+        // The same 100 by 60 mm at 127 dots to the inch, 5 to the millimetre; the page's frame begins at 21 and 17 mm.
+        var page = Poppler.Draw(Written(null, new Block.Figure(picture, "Figures")), 1, 127);
+        var drawn = Rsvg.Draw(SvgCanvas.Write(picture), 500);
+        var differ = 0;
+        for (var y = 0; y < 300; y++)
+            for (var x = 0; x < 500; x++)
+            {
+                var (red, _, _, opacity) = drawn[x, y];
+                var seen = red * opacity / 255 + (255 - opacity);
+                if (Math.Abs(page[105 + x, 85 + y].Red - seen) > 128) differ++;
+            }
+        // Of 150,000 pixels some 9,000 are inked; edges may fall on either side of a pixel, which at this size is a few in a hundred of the ink.
+        Assert.InRange(differ, 0, 300);
+    }
+
     // Pixels at 300 dots to the inch: 11.811 to the millimetre. Tolerance: a pixel at either end, 0.17 mm together, where the edge falls between two.
     [Theory, MemberData(nameof(Setups))]
     public void A_strip_printed_is_as_long_as_it_says(string setup)
@@ -279,7 +308,7 @@ public sealed partial class PdfTests : IDisposable
     [Fact]
     public void Letters_in_pictures_are_checked_too()
     {
-        var picture = SampleDocument.Beads(40) with { Marks = [new Documents.Drawing.Text("珠", new(1, 5), 3, PageInks.Ink)] };
+        var picture = SampleDocument.Beads(40) with { Marks = [new Text("珠", new(1, 5), 3, PageInks.Ink)] };
         Assert.Equal("blocks[0].picture", Assert.Single(new PdfCanvas().Draw(SampleDocument.Of(new Block.Figure(picture, "Bead")), new()).Faults).Field);
     }
 

@@ -15,32 +15,21 @@ internal sealed class Headline
     private readonly GroupBlocks _blocks;
     private readonly VisibleRow _row;
     private readonly ReckoningChoices _choices;
-    private readonly double[] _seenMm = new double[3];
+    private readonly double[] _seenMm = new double[GroupBlocks.NoGroup + 1];
     private readonly Sums _exact = new(), _averaged = new();
 
-    public Headline(GroupStretches groups, Wishes wishes, Lie lie, List<(double From, double To)> hidden, double averagingMm, ReckoningChoices choices)
+    public Headline(GroupStretches groups, Wishes wishes, Lie lie, List<(double From, double To)> hidden, double averagingMm, ReckoningChoices choices,
+        VisibleRow room)
     {
         _groups = groups;
         _lie = lie;
         _choices = choices;
         _blocks = new GroupBlocks(groups, wishes, lie);
-        _row = new VisibleRow(_blocks.Lengths.Length + 8);
-        _row.Lay(_blocks.Lengths, _blocks.Tags, hidden);
-        for (var i = 0; i < _row.Count; i++)
-            if (_blocks.RunOf[_row.Tag[i]] >= 0) _seenMm[(int)_blocks.WishOf[_row.Tag[i]]] += _row.To[i] - _row.From[i];
-
-        var own = new double[_blocks.Lengths.Length];
-        var over = new double[_blocks.Lengths.Length];
-        _row.EachOverAt(lie.WirePerTurnMm, (i, j, shared) =>
-        {
-            over[_row.Tag[i]] += shared;
-            if (OwnKind(_row.Tag[i], _row.Tag[j])) own[_row.Tag[i]] += shared;
-        });
-        Add(_exact, own, over);
-        Array.Clear(own);
-        Array.Clear(over);
-        _row.OverAveragedByTag(lie.WirePerTurnMm, averagingMm, OwnKind, own, over);
-        Add(_averaged, own, over);
+        _row = room;
+        _row.Lay(_blocks.Lengths.AsSpan(0, _blocks.Count), [], hidden);
+        for (var i = 0; i < _row.Count; i++) _seenMm[_blocks.BinOf[_row.Tag[i]]] += _row.To[i] - _row.From[i];
+        _row.OverAtByBin(lie.WirePerTurnMm, _blocks.NameOf, _blocks.BinOf, _exact.Own, _exact.Over);
+        _row.OverAveragedByBin(lie.WirePerTurnMm, averagingMm, _blocks.NameOf, _blocks.BinOf, _averaged.Own, _averaged.Over);
     }
 
     public double? Exact => Cover(_exact, null);
@@ -62,7 +51,7 @@ internal sealed class Headline
     {
         var sums = averaged ? _averaged : _exact;
         return _groups.Runs.IsEmpty ? "no-groups" : sums.Any < NoLengthMm ? "nothing-over"
-            : sums.Any < LeastMm || sums.Over.Sum() >= NoLengthMm ? "too-little-over" : "no-group-over";
+            : sums.Any < LeastMm || OfGroups(sums.Over) >= NoLengthMm ? "too-little-over" : "no-group-over";
     }
 
     /// <summary>Groups over their own kind, nearest to square first.</summary>
@@ -73,13 +62,14 @@ internal sealed class Headline
         _row.EachOverAt(shift, (i, j, shared) =>
         {
             // What only touches, but for rounding, neither makes a pair nor stretches one.
-            if (shared < NoLengthMm || !OwnKind(_row.Tag[i], _row.Tag[j])) return;
+            var name = _blocks.NameOf[_row.Tag[i]];
+            if (shared < NoLengthMm || name < 0 || name != _blocks.NameOf[_row.Tag[j]]) return;
             var key = (_blocks.RunOf[_row.Tag[i]], _blocks.RunOf[_row.Tag[j]]);
             var to = Math.Min(_row.To[i] + shift, _row.To[j]);
             found[key] = found.TryGetValue(key, out var so)
                 ? so with { To = to }
-                : so = (new double[3], Math.Max(_row.From[i] + shift, _row.From[j]), to);
-            so.ByWish[(int)_blocks.WishOf[_row.Tag[i]]] += shared;
+                : so = (new double[GroupBlocks.NoGroup], Math.Max(_row.From[i] + shift, _row.From[j]), to);
+            so.ByWish[_blocks.BinOf[_row.Tag[i]]] += shared;
         });
         var pairs = new List<LiningUpPair>(found.Count);
         foreach (var ((a, b), (byWish, from, to)) in found)
@@ -102,35 +92,27 @@ internal sealed class Headline
 
     private double Middle(int first, int end) => (_lie.StartsMm[first] + (end < _lie.Count ? _lie.StartsMm[end] : _lie.BeadedMm)) / 2;
 
-    private bool OwnKind(int a, int b)
-    {
-        int runA = _blocks.RunOf[a], runB = _blocks.RunOf[b];
-        return runA >= 0 && runB >= 0 && _groups.NameOfRun[runA] == _groups.NameOfRun[runB];
-    }
-
-    private void Add(Sums sums, double[] own, double[] over)
-    {
-        for (var b = 0; b < own.Length; b++)
-        {
-            sums.Any += over[b];
-            if (_blocks.RunOf[b] < 0) continue;
-            sums.Own[(int)_blocks.WishOf[b]] += own[b];
-            sums.Over[(int)_blocks.WishOf[b]] += over[b];
-        }
-    }
-
     // Null when too little lies over anything: of the piece, or of the groups asked about (a tenth of a turn, or of them where they are shorter).
     private double? Cover(Sums sums, LiningUpWish? wish)
     {
-        double Of(double[] byWish) => wish is { } w ? byWish[(int)w] : byWish.Sum();
+        double Of(double[] bins) => wish is { } w ? bins[(int)w] : OfGroups(bins);
         var over = Of(sums.Over);
         var least = _choices.LeastOverShare * Math.Min(_lie.WirePerTurnMm, Of(_seenMm));
         return sums.Any < LeastMm || over < Math.Max(least, NoLengthMm) ? null : Math.Min(1, Of(sums.Own) / over);
     }
 
+    private static double OfGroups(double[] bins)
+    {
+        double sum = 0;
+        for (var b = 0; b < GroupBlocks.NoGroup; b++) sum += bins[b];
+        return sum;
+    }
+
+    // What lies over its own kind, and over anything, by bin.
     private sealed class Sums
     {
-        public readonly double[] Own = new double[3], Over = new double[3];
-        public double Any;
+        public readonly double[] Own = new double[GroupBlocks.NoGroup + 1], Over = new double[GroupBlocks.NoGroup + 1];
+
+        public double Any => OfGroups(Over) + Over[GroupBlocks.NoGroup];
     }
 }

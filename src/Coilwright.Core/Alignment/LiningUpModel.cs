@@ -13,6 +13,16 @@ namespace Coilwright.Core.Alignment;
 /// <param name="FailsWish">Whether it fails the piece's wish.</param>
 public readonly record struct LiningUpGlance(double? Cover, double? CoverExact, double? RelativeAveraged, bool FailsWish);
 
+/// <summary>Room to glance at one lie after another without making it anew. For one thread at a time; what was glanced at before leaves no trace.</summary>
+public sealed class GlanceRoom
+{
+    internal List<(double From, double To)> Hidden { get; } = [];
+
+    internal VisibleRow Beads { get; } = new(0);
+
+    internal VisibleRow Blocks { get; } = new(0);
+}
+
 /// <summary>What lies over what on neighbouring turns, of one piece, for any lie of it.</summary>
 /// <remarks>
 /// <para>Each stretch of the wire is held against what lies one turn's wire (T) further on. Sums are exact: no grid, no sampling. The averaged
@@ -45,15 +55,15 @@ public sealed class LiningUpModel
     /// <param name="lie">Where the beads lie.</param>
     /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>
     /// <param name="averagingMm">Half width of the averaging, mm, above 0 and below the wire of a turn.</param>
-    public LiningUpGlance Glance(Lie lie, double pitchMm, double averagingMm)
+    /// <param name="room">Room from an earlier glance, where many lies are looked at; null: new room.</param>
+    public LiningUpGlance Glance(Lie lie, double pitchMm, double averagingMm, GlanceRoom? room = null)
     {
         CheckAveraging(lie, averagingMm);
-        var hidden = new List<(double, double)>();
-        new FocalHiding(_piece.Beads, lie.RadiusMm).Find(_order, lie.SharesMm.AsSpan(), lie.WirePerTurnMm, pitchMm, hidden);
-        var headline = new Headline(_groups, _piece.Wishes, lie, hidden, averagingMm, _choices);
-        var row = new VisibleRow(lie.Count + 8);
-        row.Lay(lie.SharesMm.AsSpan(), _order, hidden);
-        var (weighted, over) = row.OverAveraged(lie.WirePerTurnMm, averagingMm, _likeness.Weighted, _likeness.Kinds);
+        room ??= new GlanceRoom();
+        new FocalHiding(_piece.Beads, lie.RadiusMm).Find(_order, lie.SharesMm.AsSpan(), lie.WirePerTurnMm, pitchMm, room.Hidden);
+        var headline = new Headline(_groups, _piece.Wishes, lie, room.Hidden, averagingMm, _choices, room.Blocks);
+        room.Beads.Lay(lie.SharesMm.AsSpan(), _order, room.Hidden);
+        var (weighted, over) = room.Beads.OverAveraged(lie.WirePerTurnMm, averagingMm, _likeness.Weighted, _likeness.Kinds);
         var chance = Chance(lie, _likeness.Weighted);
         return new LiningUpGlance(headline.Averaged, headline.Exact, TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance,
             headline.FailsMix || headline.FailsColumns);
@@ -80,10 +90,10 @@ public sealed class LiningUpModel
         var hidden = new List<(double, double)>();
         var hiding = new FocalHiding(_piece.Beads, lie.RadiusMm);
         hiding.Find(_order, lie.SharesMm.AsSpan(), shift, pitchMm, hidden);
-        var row = new VisibleRow(lie.Count + 8);
+        var row = new VisibleRow(lie.Count);
         row.Lay(lie.SharesMm.AsSpan(), _order, hidden);
 
-        var headline = new Headline(_groups, _piece.Wishes, lie, hidden, averagingMm, _choices);
+        var headline = new Headline(_groups, _piece.Wishes, lie, hidden, averagingMm, _choices, new VisibleRow(0));
         var (weighted, over) = row.OverAt(shift, _likeness.Weighted, kinds);
         var (same, _) = row.OverAt(shift, _same, kinds);
         var (weightedAveraged, overAveraged) = row.OverAveraged(shift, averagingMm, _likeness.Weighted, kinds);
@@ -157,9 +167,10 @@ public sealed class LiningUpModel
         var kinds = _likeness.Kinds;
         var length = new double[kinds];
         var squares = new double[kinds];
+        var shares = lie.SharesMm.AsSpan();
         for (var i = 0; i < _order.Length; i++)
         {
-            var share = lie.SharesMm[i];
+            var share = shares[i];
             length[_order[i]] += share;
             squares[_order[i]] += share * share;
         }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Coilwright.Core.Alignment;
 
 /// <summary>The wire as stretches that are seen, each with a tag (a kind of bead, or a group), in order and not overlapping.</summary>
@@ -5,6 +7,10 @@ namespace Coilwright.Core.Alignment;
 /// walk along the row, so a sum takes time in proportion to the stretches. Model: docs/theory/lining-up.md.</remarks>
 internal sealed class VisibleRow(int capacity)
 {
+    // How many stretches are looked at in one go, and where those lie that make the last go full: further than any row reaches.
+    private static readonly int AtOnce = Vector256<double>.Count;
+    private const double NowhereMm = 1e100;
+
     public double[] From = new double[capacity];
     public double[] To = new double[capacity];
     public int[] Tag = new int[capacity];
@@ -14,37 +20,43 @@ internal sealed class VisibleRow(int capacity)
     public double HiddenMm { get; private set; }
 
     /// <summary>Lays stretches of the given lengths end to end, leaving out what is hidden.</summary>
+    /// <param name="lengths">The lengths, mm.</param>
+    /// <param name="tags">A tag for each; empty: its own number.</param>
+    /// <param name="hidden">What is hidden, in order and not overlapping.</param>
     public void Lay(ReadOnlySpan<double> lengths, ReadOnlySpan<int> tags, List<(double From, double To)> hidden)
     {
+        // Each stretch is cut at most once where something hidden starts and once where it ends.
+        MakeRoom(lengths.Length + 2 * hidden.Count + AtOnce);
         Count = 0;
         HiddenMm = 0;
         double along = 0;
-        var next = 0;
-        for (var i = 0; i < lengths.Length; i++)
+        for (int i = 0, next = 0; i < lengths.Length; i++)
         {
             var end = along + lengths[i];
+            var tag = tags.IsEmpty ? i : tags[i];
             var from = along;
             while (next < hidden.Count && hidden[next].To <= from) next++;
             for (var h = next; h < hidden.Count && hidden[h].From < end; h++)
             {
-                if (hidden[h].From > from) Add(from, hidden[h].From, tags[i]);
+                if (hidden[h].From > from) Add(from, hidden[h].From, tag);
                 var to = Math.Min(end, hidden[h].To);
                 HiddenMm += to - Math.Max(from, hidden[h].From);
                 from = Math.Max(from, to);
             }
-            if (from < end) Add(from, end, tags[i]);
+            if (from < end) Add(from, end, tag);
             along = end;
         }
+        for (var k = Count; k < Count + AtOnce; k++) (From[k], To[k], Tag[k]) = (NowhereMm, NowhereMm, 0);
+    }
+
+    private void MakeRoom(int stretches)
+    {
+        if (stretches <= From.Length) return;
+        (From, To, Tag) = (new double[stretches], new double[stretches], new int[stretches]);
     }
 
     private void Add(double from, double to, int tag)
     {
-        if (Count == From.Length)
-        {
-            Array.Resize(ref From, 2 * Count);
-            Array.Resize(ref To, 2 * Count);
-            Array.Resize(ref Tag, 2 * Count);
-        }
         From[Count] = from;
         To[Count] = to;
         Tag[Count++] = tag;
@@ -117,49 +129,80 @@ internal sealed class VisibleRow(int capacity)
         }
     }
 
+    /// <summary>What stretches share with anything, and with stretches of their own name, when the row is moved on, sorted into bins.</summary>
+    /// <param name="shift">Wire per turn, mm.</param>
+    /// <param name="names">The name each tag goes by, or -1 for none.</param>
+    /// <param name="bins">The bin that each tag's sums go into, that of the earlier stretch.</param>
+    /// <param name="own">Takes what is shared with the own name, mm; added to what is there.</param>
+    /// <param name="over">Takes what is shared with anything, mm; likewise.</param>
+    public void OverAtByBin(double shift, int[] names, int[] bins, double[] own, double[] over)
+    {
+        int i = 0, j = 0;
+        while (i < Count && j < Count)
+        {
+            var endI = To[i] + shift;
+            var shared = Math.Min(endI, To[j]) - Math.Max(From[i] + shift, From[j]);
+            if (shared > 0)
+            {
+                over[bins[Tag[i]]] += shared;
+                if (names[Tag[i]] >= 0 && names[Tag[i]] == names[Tag[j]]) own[bins[Tag[i]]] += shared;
+            }
+            if (endI < To[j]) i++; else j++;
+        }
+    }
+
     /// <summary>The sums of <see cref="OverAt"/> averaged over shifts spread evenly over shift plus or minus half, in closed form.</summary>
     public (double Weighted, double Over) OverAveraged(double shift, double half, double[] weights, int tags)
     {
-        double weighted = 0, over = 0;
-        double low = shift - half, high = shift + half;
-        var first = 0;
-        for (var i = 0; i < Count; i++)
+        var (from, to, tag, n) = (From, To, Tag, Count);
+        Vector256<double> weighted = default, over = default;
+        for (int i = 0, first = 0; i < n; i++)
         {
-            while (first < Count && To[first] <= From[i] + low) first++;
-            for (var j = first; j < Count && From[j] < To[i] + high; j++)
+            double length = to[i] - from[i], nearest = to[i] + shift - half, furthest = to[i] + shift + half;
+            while (to[first] <= nearest - length) first++;
+            var row = weights.AsSpan(tag[i] * tags, tags);
+            // Several at once: what comes after the last one that is reached shares nothing.
+            for (var j = first; from[j] < furthest; j += AtOnce)
             {
-                var shared = SharedBetween(i, j, low, high);
+                var shared = Beyond(Vector256.LoadUnsafe(ref from[j]), nearest, furthest, length) - Beyond(Vector256.LoadUnsafe(ref to[j]), nearest, furthest, length);
                 over += shared;
-                weighted += shared * weights[Tag[i] * tags + Tag[j]];
+                weighted += shared * Vector256.Create(row[tag[j]], row[tag[j + 1]], row[tag[j + 2]], row[tag[j + 3]]);
             }
         }
-        return (weighted / (2 * half), over / (2 * half));
+        return (Vector256.Sum(weighted) / (2 * half), Vector256.Sum(over) / (2 * half));
     }
 
-    /// <summary>The same by tag of the earlier stretch: what tag k shares with anything, and its weighted part.</summary>
-    public void OverAveragedByTag(double shift, double half, Func<int, int, bool> counts, double[] ownByTag, double[] overByTag)
+    /// <summary>The sums of <see cref="OverAtByBin"/> averaged over shifts spread evenly over shift plus or minus half, in closed form.</summary>
+    public void OverAveragedByBin(double shift, double half, int[] names, int[] bins, double[] own, double[] over)
     {
-        double low = shift - half, high = shift + half;
-        var first = 0;
-        for (var i = 0; i < Count; i++)
+        var (from, to, tag, n) = (From, To, Tag, Count);
+        for (int i = 0, first = 0; i < n; i++)
         {
-            while (first < Count && To[first] <= From[i] + low) first++;
-            for (var j = first; j < Count && From[j] < To[i] + high; j++)
+            double length = to[i] - from[i], nearest = to[i] + shift - half, furthest = to[i] + shift + half;
+            while (to[first] <= nearest - length) first++;
+            var name = names[tag[i]];
+            Vector256<double> ownShared = default, allShared = default;
+            for (var j = first; from[j] < furthest; j += AtOnce)
             {
-                var shared = SharedBetween(i, j, low, high) / (2 * half);
-                overByTag[Tag[i]] += shared;
-                if (counts(Tag[i], Tag[j])) ownByTag[Tag[i]] += shared;
+                var shared = Beyond(Vector256.LoadUnsafe(ref from[j]), nearest, furthest, length) - Beyond(Vector256.LoadUnsafe(ref to[j]), nearest, furthest, length);
+                allShared += shared;
+                ownShared += shared * Vector256.Create(Is(j), Is(j + 1), Is(j + 2), Is(j + 3));
             }
+            over[bins[tag[i]]] += Vector256.Sum(allShared) / (2 * half);
+            own[bins[tag[i]]] += Vector256.Sum(ownShared) / (2 * half);
+
+            double Is(int j) => name >= 0 && name == names[tag[j]] ? 1 : 0;
         }
     }
 
-    // What i moved on by t shares with j is a trapezoid in t; this is its integral from low to high, a sum of four half parabolas.
-    private double SharedBetween(int i, int j, double low, double high)
-    {
-        double rise = From[j] - To[i], top = From[j] - From[i], fall = To[j] - To[i], end = To[j] - From[i];
-        return Ramp(high - rise) - Ramp(low - rise) - Ramp(high - top) + Ramp(low - top)
-            - Ramp(high - fall) + Ramp(low - fall) + Ramp(high - end) - Ramp(low - end);
-    }
+    // A stretch is moved on, so that its end goes from the nearest to the furthest: how much of it lies beyond a place, summed up over the way; mm2.
+    private static Vector256<double> Beyond(Vector256<double> place, double nearest, double furthest, double length) =>
+        Passed(Vector256.Create(furthest) - place, length) - Passed(Vector256.Create(nearest) - place, length);
 
-    private static double Ramp(double x) => x > 0 ? 0.5 * x * x : 0;
+    // When its end has passed the place by u, then 0, u or all of it lies beyond; this is the integral of that up to u.
+    private static Vector256<double> Passed(Vector256<double> u, double length)
+    {
+        var beyond = Vector256.MinNative(Vector256.MaxNative(u, default), Vector256.Create(length));
+        return beyond * (u - 0.5 * beyond);
+    }
 }

@@ -129,13 +129,14 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         var first = Math.Max(0, resting - 1);
         SharedWork.Run(count - first, (begin, end) =>
         {
+            var room = new GlanceRoom();
             for (var i = first + begin; i < first + end; i++)
             {
                 cancel.ThrowIfCancellationRequested();
                 var wrist = from + i * step;
                 var worn = _turns.On(wrist);
                 var lie = LieAt(worn.CircumferenceMm);
-                var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm);
+                var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm, room);
                 points[i] = new WristPoint(wrist, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact,
                     glance.RelativeAveraged, glance.FailsWish);
             }

@@ -19,9 +19,6 @@ public sealed record SheetWords
     /// <summary>{turns}, {wristMm}.</summary>
     public required string Lead { get; init; }
 
-    /// <summary>Under the picture of the turns as they lie.</summary>
-    public required string PictureCaption { get; init; }
-
     /// <summary>Heading over what should be mended before anything is cut.</summary>
     public required string MendFirst { get; init; }
 
@@ -71,6 +68,12 @@ public sealed record SheetWords
 
     /// <summary>None.</summary>
     public required string SuitsNone { get; init; }
+
+    /// <summary>Begins the note on other wrists, under the finished size.</summary>
+    public required string OtherSizes { get; init; }
+
+    /// <summary>The note on other wrists.</summary>
+    public required string OtherSizesNote { get; init; }
 
     // Materials.
 
@@ -204,7 +207,7 @@ public sealed record SheetWords
     /// <summary>File and try on.</summary>
     public required string TryOn { get; init; }
 
-    // Turn rows, strips, sizes.
+    // Turn rows and strips.
 
     /// <summary>Heading.</summary>
     public required string TurnRows { get; init; }
@@ -226,10 +229,4 @@ public sealed record SheetWords
 
     /// <summary>What a strip shows: {turn}, {beads}.</summary>
     public required string StripAlt { get; init; }
-
-    /// <summary>Heading.</summary>
-    public required string OtherSizes { get; init; }
-
-    /// <summary>On other wrists.</summary>
-    public required string OtherSizesNote { get; init; }
 }

@@ -52,7 +52,7 @@ public class LanguageTests
         var page = File.ReadAllText(folder["boardwalk-sheet.html"]);
         Assert.Contains("<html lang=\"de\"", page, StringComparison.Ordinal);
         Assert.Contains("auffädeln", page, StringComparison.Ordinal);
-        Assert.Contains("Oberseite des Handgelenks", File.ReadAllText(folder["boardwalk-turns.svg"]), StringComparison.Ordinal);
+        Assert.Contains("Oberseite", File.ReadAllText(folder["boardwalk-turns.svg"]), StringComparison.Ordinal);
     }
 
     [Fact]

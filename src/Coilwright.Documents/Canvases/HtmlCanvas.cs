@@ -30,6 +30,9 @@ public sealed class HtmlCanvas : IDocumentCanvas
         // A picture wider than this is scrolled on a narrow screen rather than shrunk until its letters cannot be read.
         private const double ShrinksToMm = 110;
 
+        // Width that things side by side want together, white between them aside; an upright A4 page has 39 of them.
+        private const double BesideRem = 34;
+
         private readonly StringBuilder _out = new();
         private int _pictures;
         private bool _turned;
@@ -94,7 +97,8 @@ public sealed class HtmlCanvas : IDocumentCanvas
                     _out.Append("<div class=\"beside\">\n");
                     foreach (var cell in beside.Cells)
                     {
-                        _out.Append("<div style=\"flex-grow: ").Append(Number(cell.Share)).Append("\">\n");
+                        // One under the other where each would be narrower than half a page on paper.
+                        _out.Append("<div style=\"flex: ").Append(Number(cell.Share)).Append(" 1 ").Append(Number(BesideRem / beside.Cells.Length)).Append("rem\">\n");
                         Write(cell.Blocks);
                         _out.Append("</div>\n");
                     }

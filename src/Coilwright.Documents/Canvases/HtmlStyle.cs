@@ -49,7 +49,7 @@ internal static class HtmlStyle
             .ticks input { flex: none; width: 1.1rem; height: 1.1rem; margin: 0; accent-color: var(--accent); position: relative; top: 0.15rem; }
             table { border-collapse: collapse; width: 100%; margin: 0.7rem 0 1.1rem; font-size: 0.94rem; }
             caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-            th, td { text-align: left; vertical-align: middle; padding: 0.36rem 0.65rem; border-bottom: 1px solid var(--hairline); overflow-wrap: break-word; }
+            th, td { text-align: left; vertical-align: middle; padding: 0.36rem 0.45rem; border-bottom: 1px solid var(--hairline); overflow-wrap: break-word; }
             th:first-child, td:first-child { padding-left: 0; }
             th:last-child, td:last-child { padding-right: 0; }
             thead th, thead td { font-size: 0.8rem; color: var(--quiet); vertical-align: bottom; border-bottom: 0.085rem solid var(--ink); }
@@ -77,9 +77,9 @@ internal static class HtmlStyle
             .note > :last-child { margin-bottom: 0; }
             .note-title { font-weight: 700; margin-bottom: 0.25rem; }
             .columns { columns: var(--count) 15rem; column-gap: 2rem; margin: 0.6rem 0 0.9rem; }
-            .columns > :first-child { margin-top: 0; }
+            .columns > :first-child, .columns > :first-child > :first-child { margin-top: 0; }
             .beside { display: flex; flex-wrap: wrap; gap: 0 2rem; break-inside: avoid; }
-            .beside > div { flex-basis: 11rem; min-width: 0; max-width: 100%; }
+            .beside > div { min-width: 0; max-width: 100%; }
             .beside > div > :first-child { margin-top: 0.6rem; }
             .together { break-inside: avoid; }
             hr { border: 0; border-top: 1px solid var(--hairline); margin: 1rem 0; }

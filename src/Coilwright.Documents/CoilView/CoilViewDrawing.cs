@@ -20,7 +20,6 @@ namespace Coilwright.Documents.CoilView;
 public static class CoilViewDrawing
 {
     private const double AboveDeg = 24;
-    private const double MarginMm = 6;
 
     // How much of the paper is mixed into what lies at the very back.
     private const double Paleness = 0.62;
@@ -30,19 +29,20 @@ public static class CoilViewDrawing
     {
         options ??= new PictureOptions();
         var style = new PictureStyle(options);
+        var margin = options.MarginMm;
         var first = Painted(reckoned, style, 1);
         var box = first.Box;
-        var scale = options.WidthMm is { } width ? Math.Max(0.1, (width - 2 * MarginMm) / box.WidthMm) : 1;
+        var scale = options.WidthMm is { } width ? Math.Max(0.1, (width - 2 * margin) / box.WidthMm) : 1;
         var (marks, seen) = scale == 1 ? first : Painted(reckoned, style, scale);
 
         var words = style.Face.Lines(style.Language.Pictures.CoilSeen, style.Caption.SizeMm, style.Caption.Weight, seen.WidthMm);
-        double pageWidth = options.WidthMm ?? seen.WidthMm + 2 * MarginMm, left = (pageWidth - seen.WidthMm) / 2;
-        var height = MarginMm + seen.HeightMm + 4 + words.Length * style.Caption.LineMm + MarginMm - 2;
+        double pageWidth = options.WidthMm ?? seen.WidthMm + 2 * margin, left = (pageWidth - seen.WidthMm) / 2;
+        var height = margin + seen.HeightMm + 4 + words.Length * style.Caption.LineMm + margin * 2 / 3;
         var all = ImmutableArray.CreateBuilder<Mark>();
         all.AddRange(style.Paper(options, pageWidth, height));
-        all.Add(new Group(marks) { MoveRightMm = left - seen.LeftMm, MoveDownMm = MarginMm - seen.TopMm, Class = "coil" });
+        all.Add(new Group(marks) { MoveRightMm = left - seen.LeftMm, MoveDownMm = margin - seen.TopMm, Class = "coil" });
         for (var i = 0; i < words.Length; i++)
-            all.Add(style.Caption.Under(words[i], pageWidth / 2, MarginMm + seen.HeightMm + 4 + i * style.Caption.LineMm, TextAnchor.Middle) with { Class = "caption" });
+            all.Add(style.Caption.Under(words[i], pageWidth / 2, margin + seen.HeightMm + 4 + i * style.Caption.LineMm, TextAnchor.Middle) with { Class = "caption" });
         var said = style.Language.Fill(style.Language.Pictures.Coil, ("title", reckoned.Piece.Title),
             ("turns", style.Language.Number(reckoned.Fit.TurnsWorn, 1)), ("beads", reckoned.Lie.Count));
         return new Picture(pageWidth, height, reckoned.Piece.Title, said, all.ToImmutable()) { Language = style.Language.Code };

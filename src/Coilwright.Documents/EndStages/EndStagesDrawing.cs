@@ -12,7 +12,6 @@ namespace Coilwright.Documents.EndStages;
 /// <remarks>The wire's lengths are the piece's own, a practice bend's where one was measured; every stage shows the same length of wire.</remarks>
 public static class EndStagesDrawing
 {
-    private const double MarginMm = 6;
     private const double OwnWidthMm = 190;
     private const double LeastPanelMm = 36;
     private const double BetweenMm = 5;
@@ -22,31 +21,32 @@ public static class EndStagesDrawing
     {
         options ??= new PictureOptions();
         var style = new PictureStyle(options);
-        var width = Math.Max(LeastPanelMm + 2 * MarginMm, options.WidthMm ?? OwnWidthMm);
+        var margin = options.MarginMm;
+        var width = Math.Max(LeastPanelMm + 2 * margin, options.WidthMm ?? OwnWidthMm);
         var words = style.Language.Pictures;
         var ends = reckoned.Piece.Ends;
         var marks = ImmutableArray.CreateBuilder<Mark>();
         (string Heading, WireEnd End)[] parts = ends.Start == ends.Finish ? [(words.BothEnds, ends.Start)] : [(words.StartEnd, ends.Start), (words.FinishEnd, ends.Finish)];
-        var y = MarginMm;
+        var y = margin;
         foreach (var (heading, end) in parts)
         {
-            marks.Add(style.Value.Under(style.Face.Shortened(heading, style.Value.SizeMm, TextWeight.Regular, width - 2 * MarginMm), MarginMm, y) with { Class = "heading" });
-            y = Stages(style, end, reckoned.Piece.Wire.WireMm, width, y + style.Value.LineMm + 2, marks) + 3;
+            marks.Add(style.Value.Under(style.Face.Shortened(heading, style.Value.SizeMm, TextWeight.Regular, width - 2 * margin), margin, y) with { Class = "heading" });
+            y = Stages(style, end, reckoned.Piece.Wire.WireMm, width, margin, y + style.Value.LineMm + 1, marks) + 3;
         }
-        y += MarginMm - 3;
+        y += margin - 3;
         marks.InsertRange(0, style.Paper(options, width, y));
         var said = style.Language.Fill(words.Ends, ("title", reckoned.Piece.Title));
         return new Picture(width, y, reckoned.Piece.Title, said, marks.ToImmutable()) { Language = style.Language.Code };
     }
 
     // Panels side by side as far as the width goes, each with its number, its figure and its words.
-    private static double Stages(PictureStyle style, WireEnd end, double wireMm, double widthMm, double topMm, ImmutableArray<Mark>.Builder marks)
+    private static double Stages(PictureStyle style, WireEnd end, double wireMm, double widthMm, double marginMm, double topMm, ImmutableArray<Mark>.Builder marks)
     {
         var figures = end.Finish == EndFinish.TurnedLoop ? LoopFigures.Of(style, end, wireMm) : CapFigures.Of(style, end, wireMm);
-        var columns = Math.Clamp((int)((widthMm - 2 * MarginMm + BetweenMm) / (LeastPanelMm + BetweenMm)), 1, figures.Length);
+        var columns = Math.Clamp((int)((widthMm - 2 * marginMm + BetweenMm) / (LeastPanelMm + BetweenMm)), 1, figures.Length);
         // Two and two rather than three and one.
         if (columns == 3 && figures.Length == 4) columns = 2;
-        var panel = (widthMm - 2 * MarginMm - (columns - 1) * BetweenMm) / columns;
+        var panel = (widthMm - 2 * marginMm - (columns - 1) * BetweenMm) / columns;
         var number = new Lettering(style.Face, 3.4, style.Inks.Accent, TextWeight.Bold);
         var y = topMm;
         for (var row = 0; row * columns < figures.Length; row++)
@@ -55,14 +55,14 @@ public static class EndStagesDrawing
             for (var c = 0; c < columns && row * columns + c < figures.Length; c++)
             {
                 var (draw, said) = figures[row * columns + c];
-                var left = MarginMm + c * (panel + BetweenMm);
+                var left = marginMm + c * (panel + BetweenMm);
                 marks.Add(number.Under((row * columns + c + 1).ToString(CultureInfo.InvariantCulture), left, y) with { Class = "stage-number" });
                 marks.Add(new Group([.. draw(panel)]) { MoveRightMm = left, MoveDownMm = y + StageFigure.WireMm, Class = "stage" });
                 var text = y + StageFigure.HeightMm + 1;
-                foreach (var line in style.Face.Lines(said, style.Caption.SizeMm, TextWeight.Regular, panel))
+                foreach (var line in style.Face.Lines(said, style.Body.SizeMm, TextWeight.Regular, panel))
                 {
-                    marks.Add((style.Caption with { Ink = style.Inks.Ink }).Under(line, left, text) with { Class = "stage-words" });
-                    text += style.Caption.LineMm;
+                    marks.Add(style.Body.Under(line, left, text) with { Class = "stage-words" });
+                    text += style.Body.LineMm;
                 }
                 tall = Math.Max(tall, text - y);
             }
@@ -138,9 +138,9 @@ internal static class LoopFigures
         ];
     }
 
-    // As large as the straight wire lets the panel hold, but the loop no taller than the figure.
+    // As large as the panel holds the straight wire with the pliers at its tip, but the loop no taller than the figure.
     private static double Scale(WireEnd end, double wireMm, double panelMm) =>
-        Math.Min((panelMm - StageFigure.BeadMm - 1) / Math.Max(end.WireUsedMm(wireMm), 1), 10 / (end.InsideMm + 2 * wireMm));
+        Math.Min((panelMm - StageFigure.BeadMm - 1) / Math.Max(end.WireUsedMm(wireMm) + 0.75 * end.InsideMm + wireMm, 1), 10 / (end.InsideMm + 2 * wireMm));
 
     private static (double Scale, double RadiusMm, double LengthMm) Sizes(WireEnd end, double wireMm, double panelMm)
     {

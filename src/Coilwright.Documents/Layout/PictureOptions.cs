@@ -15,6 +15,9 @@ public sealed record PictureOptions
     /// <summary>Width to fill, mm; null: the picture's own. What is drawn at true size stays so, and the picture may come out wider for it.</summary>
     public double? WidthMm { get; init; }
 
+    /// <summary>White round the whole, mm: none is needed where the picture stands in a page's own margins.</summary>
+    public double MarginMm { get; init; } = 6;
+
     /// <summary>Units of the lengths written in it.</summary>
     public LengthUnits Units { get; init; } = LengthUnits.Both;
 

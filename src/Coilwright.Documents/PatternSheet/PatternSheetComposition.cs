@@ -32,21 +32,22 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 new Block.Heading(1, title),
                 new Block.Paragraph(Lead(), ParagraphLook.Lead),
                 .. MendFirst(),
-                new Block.Figure(pictures.AsWorn, pictures.AsWorn.Description) { FullWidth = true, Caption = _words.PictureCaption },
-                .. SizeAndTools(),
+                .. Head(),
                 new Block.Note(language.Report.Cautions, [new Block.List(ListKind.Bulleted, [.. Cautions()])]),
                 new Block.KeepTogether([new Block.Heading(2, _words.Materials), Materials(), .. MaterialsNotes()]),
                 new Block.Heading(2, _words.Steps),
                 .. Steps(),
-                new Block.KeepTogether([new Block.Heading(2, _words.OtherSizes), new Block.Paragraph(_words.OtherSizesNote)]),
                 .. model.HasSeveralTurns ? LaidStraight() : [],
-                new Block.NewPage(Turned: true),
-                new Block.Heading(2, _words.Strips),
-                new Block.Paragraph(_words.StripsNote),
-                new Block.Strip(pictures.CheckRuler, Fill(_words.CheckRuler, ("mm", PatternSheetPictures.RulerMm)))
-                {
-                    Caption = Fill(_words.CheckRuler, ("mm", PatternSheetPictures.RulerMm)),
-                },
+                .. StripsFitUpright ? Array.Empty<Block>() : [new Block.NewPage(Turned: true)],
+                new Block.KeepTogether(
+                [
+                    new Block.Heading(2, _words.Strips),
+                    new Block.Paragraph(_words.StripsNote),
+                    new Block.Strip(pictures.CheckRuler, Fill(_words.CheckRuler, ("mm", PatternSheetPictures.RulerMm)))
+                    {
+                        Caption = Fill(_words.CheckRuler, ("mm", PatternSheetPictures.RulerMm)),
+                    },
+                ]),
                 .. pictures.Strips.Select(strip => new Block.Strip(strip.Picture, Fill(_words.StripAlt, ("turn", strip.Turn), ("beads", strip.Beads)))
                 {
                     Caption = Fill(_words.StripCaption, ("turn", strip.Turn), ("last", strip.Last == strip.Turn ? null : strip.Last), ("beads", strip.Beads),
@@ -56,13 +57,19 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         };
     }
 
-    // Side by side, but in large print there is no width for two.
-    private IEnumerable<Block> SizeAndTools()
+    // Coil and size side by side; but in large print there is no width for two.
+    private IEnumerable<Block> Head()
     {
-        Block[] size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()],
-            tools = [new Block.Heading(2, _words.Tools), new Block.List(ListKind.Bulleted, [.. Tools()])];
-        return setup.LargePrint ? [.. size, .. tools] : [new Block.Beside([new BesideCell(3, [.. size]), new BesideCell(2, [.. tools])])];
+        Block[] coil = pictures.Coil is { } picture ? [new Block.Figure(picture, picture.Description)] : [],
+            size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()],
+            tools = [new Block.Heading(2, _words.Tools), new Block.InColumns(setup.LargePrint ? 1 : 2, [new Block.List(ListKind.Bulleted, [.. Tools()])])];
+        Block[] sizes = [new Block.Paragraph(RichText.Strong(_words.OtherSizes) + _words.OtherSizesNote, ParagraphLook.Small)];
+        if (setup.LargePrint || coil.Length == 0) return [.. coil, .. size, .. sizes, .. tools];
+        return [new Block.Beside([new BesideCell(9, [.. coil]), new BesideCell(11, [.. size])]), .. sizes, .. tools];
     }
+
+    // Upright the strips go on where there is room; only longer ones need the paper's long side.
+    private bool StripsFitUpright => pictures.Strips.Max(s => s.Picture.WidthMm) <= setup.Paper.WidthMm - 2 * setup.SideMm;
 
     private IEnumerable<Block> LaidStraight() =>
     [
@@ -136,44 +143,44 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         yield return language.Cautions.SmallParts;
     }
 
+    // In large print there is no width for seven columns: a bead's size and packs then stand behind its name.
     private Block.Table Materials()
     {
         var priced = model.Materials.KnownCost is not null;
-        List<TableColumn> columns =
+        IEnumerable<(TableColumn Column, Func<MaterialLine, TableCell> Cell, bool IsWide)> all =
         [
-            new(_words.Key, CellAlign.Centre), new(_words.TrueSize, CellAlign.Centre), new(_words.Bead), new(_words.Size) { IsWhole = true },
-            new(_words.Use, CellAlign.Right) { IsWhole = true }, new(_words.Buy) { IsWhole = true },
+            (new(_words.Key, CellAlign.Centre), line => RichText.Key(model.Letter(line.KindIndex)), false),
+            (new(_words.TrueSize, CellAlign.Centre), line => new TableCell(RichText.Empty) { Picture = pictures.Bead(line.KindIndex), PictureIsTrueSize = true }, false),
+            (new(_words.Bead), line => setup.LargePrint ? NameSizeAndBuy(line) : Name(line), false),
+            (new(_words.Size) { IsWhole = true }, line => Size(line), true),
+            (new(_words.Use, CellAlign.Right) { IsWhole = true }, line => line.Use.ToString(CultureInfo.InvariantCulture), false),
+            (new(_words.Buy) { IsWhole = true }, line => Buy(line), true),
+            (new(_words.Cost, CellAlign.Right) { IsWhole = true }, line => line.Cost is { } cost ? language.Amount(cost) : "", false),
         ];
-        if (priced) columns.Add(new(_words.Cost, CellAlign.Right) { IsWhole = true });
-        var rows = model.Materials.Lines.Select(line => Row(line, priced)).ToList();
+        var columns = all.Where(c => !(c.IsWide && setup.LargePrint)).SkipLast(priced ? 0 : 1).ToArray();
         var wire = model.Reckoned.Piece.Wire;
-        List<TableCell> last =
-        [
-            RichText.Empty, RichText.Empty, Fill(_words.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName)),
-            Fill(_words.WireUse, ("loops", Loops())), RichText.Empty, RichText.Empty,
-        ];
-        if (priced) last.Add(RichText.Empty);
-        rows.Add([.. last]);
-        return new Block.Table([.. columns], [.. rows]) { Name = _words.Materials };
+        RichText wireUse = Fill(_words.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName)) + ": " + Fill(_words.WireUse, ("loops", Loops()));
+        ImmutableArray<TableCell> last = [RichText.Empty, RichText.Empty, wireUse, .. Enumerable.Repeat((TableCell)RichText.Empty, columns.Length - 3)];
+        return new Block.Table([.. columns.Select(c => c.Column)],
+            [.. model.Materials.Lines.Select(line => (ImmutableArray<TableCell>)[.. columns.Select(c => c.Cell(line))]), last])
+        { Name = _words.Materials };
     }
 
-    private ImmutableArray<TableCell> Row(MaterialLine line, bool priced)
+    private static RichText Name(MaterialLine line)
     {
-        var bead = line.Bead;
-        // Less than a twentieth of a millimetre apart, the two measures are one on a ruler.
-        var size = Math.Abs(bead.LengthMm - bead.WidthMm) < 0.05 ? Fill(_words.OneSize, ("alongMm", bead.LengthMm))
-            : Fill(_words.TwoSizes, ("alongMm", language.Number(bead.LengthMm, 1)), ("acrossMm", bead.WidthMm));
-        var name = RichText.FromString(KeyedText.Own(bead.Name));
-        if (bead.Description.Coating is { Length: > 0 } coating) name += RichText.Quiet(", " + KeyedText.Own(coating));
-        List<TableCell> cells =
-        [
-            RichText.Key(model.Letter(line.KindIndex)),
-            new TableCell(RichText.Empty) { Picture = pictures.Bead(line.KindIndex), PictureIsTrueSize = true },
-            name, size, line.Use.ToString(CultureInfo.InvariantCulture), Buy(line),
-        ];
-        if (priced) cells.Add(line.Cost is { } cost ? language.Amount(cost) : "");
-        return [.. cells];
+        var name = RichText.FromString(KeyedText.Own(line.Bead.Name));
+        return line.Bead.Description.Coating is { Length: > 0 } coating ? name + RichText.Quiet(", " + KeyedText.Own(coating)) : name;
     }
+
+    private RichText NameSizeAndBuy(MaterialLine line)
+    {
+        var text = Name(line) + RichText.Quiet(", " + Size(line));
+        return Buy(line) is { Length: > 0 } buy ? text + RichText.Quiet("; " + _words.Buy + ": " + buy) : text;
+    }
+
+    // Less than a twentieth of a millimetre apart, the two measures are one on a ruler.
+    private string Size(MaterialLine line) => Math.Abs(line.Bead.LengthMm - line.Bead.WidthMm) < 0.05 ? Fill(_words.OneSize, ("alongMm", line.Bead.LengthMm))
+        : Fill(_words.TwoSizes, ("alongMm", language.Number(line.Bead.LengthMm, 1)), ("acrossMm", line.Bead.WidthMm));
 
     private string Buy(MaterialLine line) => line.Packs is not { } packs ? ""
         : Fill(line.Bead.Description.Pack!.Beads == 1 ? _words.SinglePacks : _words.Packs, ("packs", packs),
@@ -202,8 +209,11 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 ? Fill(_words.TurnFirstLoop, ("insideMm", ends.Start.InsideMm), ("usesMm", ends.Start.WireUsedMm(wireMm)))
                 : Fill(_words.GlueFirstCap, ("depthMm", ends.Start.InsideMm)),
         ]);
-        // Steps are short: two columns of them fit a page, unless they are in large print.
-        yield return new Block.InColumns(setup.LargePrint ? 1 : 2, [.. model.Turns.Select(turn => new Block.KeepTogether(
+        var finishing = new Block.Figure(pictures.Ends, pictures.Ends.Description) { FullWidth = true };
+        // Half a page of large print: there it comes last and parts no steps.
+        if (!setup.LargePrint) yield return finishing;
+        // Steps are short: two columns of them fit a page, unless they are in large print or all of one turn.
+        yield return new Block.InColumns(setup.LargePrint || model.Turns.Length == 1 ? 1 : 2, [.. model.Turns.Select(turn => new Block.KeepTogether(
         [
             new Block.Heading(3, turn.Last > turn.Turn ? Fill(_words.Turns, ("turn", turn.Turn), ("last", turn.Last)) : Fill(_words.Turn, ("turn", turn.Turn))),
             new Block.List(ListKind.Ticked, [.. turn.Steps.Select(Step)]),
@@ -220,6 +230,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 _words.TryOn,
             ]),
         ]);
+        if (setup.LargePrint) yield return finishing;
     }
 
     private RichText Step(StringingStep step)

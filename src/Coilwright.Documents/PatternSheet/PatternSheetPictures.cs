@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Readings;
+using Coilwright.Documents.CoilView;
 using Coilwright.Documents.Drawing;
+using Coilwright.Documents.EndStages;
 using Coilwright.Documents.Layout;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.Strips;
@@ -20,8 +22,15 @@ internal sealed class PatternSheetPictures
 
     private PatternSheetPictures(ImmutableDictionary<int, Picture> beads) => _beads = beads;
 
-    /// <summary>The turns as close as they lie on the wrist.</summary>
-    public required Picture AsWorn { get; init; }
+    // The coil at the head of the sheet: as wide as its column and no higher than leaves the page room for what must stand on it. Of very many turns
+    // it would be a thread: below the least width there is none.
+    private const double CoilWidthMm = 71, CoilHeightMm = 74, LargePrintCoilHeightMm = 40, LeastCoilMm = 30;
+
+    /// <summary>The piece as a coil; null where it has too many turns to be one on paper.</summary>
+    public required Picture? Coil { get; init; }
+
+    /// <summary>How its ends are finished, in stages.</summary>
+    public required Picture Ends { get; init; }
 
     /// <summary>The turns apart, with what lines up.</summary>
     public required Picture LaidStraight { get; init; }
@@ -43,11 +52,22 @@ internal sealed class PatternSheetPictures
         var beads = new StripDrawing(reckoned);
         return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind))
         {
-            AsWorn = TurnRowsDrawing.Of(reckoned, rows with { Close = true }),
+            Coil = CoilSeen(reckoned, setup, language),
+            Ends = EndStagesDrawing.Of(reckoned, new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language }),
             LaidStraight = TurnRowsDrawing.Of(reckoned, rows),
             CheckRuler = Ruler(language),
             Strips = TurnStrip.Of(reckoned, language),
         };
+    }
+
+    private static Picture? CoilSeen(Reckoned reckoned, PageSetup setup, Language language)
+    {
+        var options = new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = CoilWidthMm, Language = language };
+        var coil = CoilViewDrawing.Of(reckoned, options);
+        var most = setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightMm;
+        if (coil.HeightMm <= most) return coil;
+        var width = coil.WidthMm * most / coil.HeightMm;
+        return width < LeastCoilMm ? null : CoilViewDrawing.Of(reckoned, options with { WidthMm = width });
     }
 
     /// <summary>The turns laid straight at true size, as a drawing by itself.</summary>

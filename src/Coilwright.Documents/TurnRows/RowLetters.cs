@@ -59,7 +59,7 @@ internal sealed class RowLetters(Style style, ImmutableArray<DrawnBead> beads, L
         for (var at = 0; at < beneath.Count;)
         {
             var end = RunEnd(beneath, at);
-            if (end - at >= 3 && IsTight(beneath, at, end)) Run(beneath, at, end);
+            if (end - at >= 3 && (IsTight(beneath, at, end) || IsUneven(beneath, at, end))) Run(beneath, at, end);
             else
                 for (var k = at; k < end; k++) Beneath(beneath[k]);
             at = end;
@@ -112,6 +112,13 @@ internal sealed class RowLetters(Style style, ImmutableArray<DrawnBead> beads, L
     {
         var apart = (beads[beneath[end - 1]].LetterMm - beads[beneath[at]].LetterMm) / (end - at - 1);
         return apart < style.UnderLetter.WidthMm(beads[beneath[at]].Bead.Kind.Letter) + 0.8;
+    }
+
+    // Beads beneath a focal: their letters would follow its rim down, each on a line of its own.
+    private bool IsUneven(List<int> beneath, int at, int end)
+    {
+        var depths = Enumerable.Range(at, end - at).Select(k => DepthMm(beads[beneath[k]].LetterMm, beads[beneath[k]].LetterMm)).ToArray();
+        return depths.Max() - depths.Min() > style.UnderLetter.BoxMm;
     }
 
     private void Run(List<int> beneath, int at, int end)

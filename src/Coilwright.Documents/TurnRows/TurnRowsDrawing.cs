@@ -181,6 +181,17 @@ public static class TurnRowsDrawing
     {
         var placer = new LabelPlacer();
         var bottom = topMm;
+        // Beside its line, on the side away from another line, where words in the middle would run into that one's.
+        bool PutBeside(string words, Lettering lettering, double x, double awayFrom, string sort)
+        {
+            var width = lettering.WidthMm(words);
+            var middle = Box.At(x - width / 2, topMm, width, lettering.BoxMm);
+            var beside = Box.At(x >= awayFrom ? x : x - width, topMm, width, lettering.BoxMm);
+            if (placer.IsFree(middle) || !placer.IsFree(beside) || beside.LeftMm < frame.MarginMm || beside.RightMm > frame.PageMm - frame.MarginMm) return false;
+            placer.Take(beside);
+            marks.Add(lettering.In(words, beside) with { Class = sort });
+            return true;
+        }
         void Put(string words, Lettering lettering, double x, string sort)
         {
             var wish = new LabelWish(x, lettering.WidthMm(words), lettering.BoxMm, topMm, topMm + 2.5 * lettering.BoxMm, Upwards: false)
@@ -190,7 +201,9 @@ public static class TurnRowsDrawing
             bottom = Math.Max(bottom, place.Box.BottomMm);
         }
         Put(style.Words.Top, style.Tie, frame.TopOfWristMm, "top-words");
-        if (model.StartMm > 0) Put(style.Words.TurnsBegin, style.Caption, frame.X(model.StartMm), "turns-begin-words");
+        const string turnsBegin = "turns-begin-words";
+        if (model.StartMm > 0 && !PutBeside(style.Words.TurnsBegin, style.Caption, frame.X(model.StartMm), frame.TopOfWristMm, turnsBegin))
+            Put(style.Words.TurnsBegin, style.Caption, frame.X(model.StartMm), turnsBegin);
         foreach (var x in Undersides(model, frame)) Put(style.Words.Underside, style.Caption, x, "underside-words");
         return bottom + 0.8;
     }

@@ -10,7 +10,6 @@ internal static class EnglishSheet
         Foot = "{title}, pattern sheet",
 
         Lead = "A bracelet of {turns} {turns:turn|turns} on memory wire, for a wrist of {wristMm:exact}.",
-        PictureCaption = "The turns as they lie on the wrist, from underside to underside. The letters are those of the materials.",
         MendFirst = "Before you cut",
 
         FinishedSize = "Finished size",
@@ -28,6 +27,8 @@ internal static class EnglishSheet
         SuitsFrom = "from {fromMm:length} up",
         SuitsTo = "up to {toMm:length}",
         SuitsNone = "none as it is",
+        OtherSizes = "Other sizes. ",
+        OtherSizesNote = "On another wrist another number of turns is worn, and every bead lands elsewhere. Have the piece reckoned for that wrist before you string it.",
 
         Materials = "Materials",
         Key = "Key",
@@ -81,8 +82,5 @@ internal static class EnglishSheet
         CheckRuler = "Measure this ruler first: it is {mm:exact} long. If it is not, print again at 100 %.",
         StripCaption = "Turn {turn}{?last: and what there is of turn {last}}: {beads} {beads:bead|beads} on {wireMm:length} of wire",
         StripAlt = "The {beads} {beads:bead|beads} of turn {turn} side by side at true size, with their key letters",
-
-        OtherSizes = "Other sizes",
-        OtherSizesNote = "On another wrist another number of turns is worn, and every bead lands elsewhere. Have the piece reckoned for that wrist before you string it.",
     };
 }

@@ -10,7 +10,6 @@ internal static class GermanSheet
         Foot = "{title}, Fädelanleitung",
 
         Lead = "Ein Armband mit {turns} {turns:Windung|Windungen} auf Memory-Draht, für ein Handgelenk von {wristMm:exact}.",
-        PictureCaption = "Die Windungen, wie sie am Handgelenk liegen, von Unterseite zu Unterseite. Die Kürzel sind die der Materialliste.",
         MendFirst = "Vor dem Zuschneiden",
 
         FinishedSize = "Fertige Größe",
@@ -28,6 +27,8 @@ internal static class GermanSheet
         SuitsFrom = "ab {fromMm:length}",
         SuitsTo = "bis {toMm:length}",
         SuitsNone = "so für keines",
+        OtherSizes = "Andere Größen. ",
+        OtherSizesNote = "An einem anderen Handgelenk ändert sich die Zahl der Windungen, und jede Perle landet woanders. Das Stück vor dem Auffädeln für dieses Handgelenk neu berechnen lassen.",
 
         Materials = "Material",
         Key = "Kürzel",
@@ -77,12 +78,9 @@ internal static class GermanSheet
         TurnRows = "Die Windungen, gerade gelegt",
         TurnRowsNote = "Was am Handgelenk übereinanderliegt, liegt auch hier übereinander. Ein schraffierter Balken zwischen zwei Windungen zeigt, wo Gleiches über Gleichem liegt.",
         Strips = "Streifen in Originalgröße",
-        StripsNote = "Die Perlen jeder Windung vor dem Auffädeln auf ihren Streifen legen. Wo zwischen ihnen blanker Draht zu sehen ist, spreizt sie die Rundung des Handgelenks.",
+        StripsNote = "Die Perlen jeder Windung vor dem Auffädeln auf ihren Streifen legen. Den blanken Draht dazwischen öffnet die Rundung des Handgelenks.",
         CheckRuler = "Zuerst dieses Lineal nachmessen: Es ist {mm:exact} lang. Wenn nicht, noch einmal mit 100 % drucken.",
         StripCaption = "Windung {turn}{?last: und was es von Windung {last} gibt}: {beads} {beads:Perle|Perlen} auf {wireMm:length} Draht",
         StripAlt = "Windung {turn}: {beads} {beads:Perle|Perlen} nebeneinander in Originalgröße, mit Kürzeln",
-
-        OtherSizes = "Andere Größen",
-        OtherSizesNote = "An einem anderen Handgelenk ändert sich die Zahl der Windungen, und jede Perle landet woanders. Das Stück vor dem Auffädeln für dieses Handgelenk neu berechnen lassen.",
     };
 }

@@ -17,7 +17,7 @@ internal static class GermanTurnRows
         CoverRuns = "{percent:percent} der Perlenlänge liegen über gleichen Perlen.",
         Hatched = "Schraffiert: Gleiches liegt über Gleichem, und um wie viel die Mitten versetzt sind.",
         Open = "Offene Balken: Gleiches steht wie gewünscht über Gleichem, und um wie viel die Mitten versetzt sind.",
-        Top = "Oberseite des Handgelenks",
+        Top = "Oberseite",
         Underside = "Unterseite",
         Start = "Anfang",
         Finish = "Ende",

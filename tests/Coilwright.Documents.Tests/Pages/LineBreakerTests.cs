@@ -37,6 +37,8 @@ public class LineBreakerTests
     [InlineData("about 160 mm", "about ")] // The number goes down with its unit.
     [InlineData("string 12 AB", "string ")]
     [InlineData("wrist 6 1/2", "wrist ")]
+    [InlineData("wrist 6 Zoll", "wrist ")]
+    [InlineData("pebble 9 × 7", "pebble ")]
     public void A_number_stays_with_its_unit_or_key_letter(string text, string first) =>
         Assert.Equal(first, Lines(text, Width(text) - 1)[0]);
 

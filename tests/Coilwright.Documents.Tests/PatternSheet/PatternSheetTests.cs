@@ -139,9 +139,9 @@ public sealed partial class PatternSheetTests : IDisposable
             Assert.Contains("No syntax", Programs.Output("qpdf", "--check", pdf), StringComparison.Ordinal);
             var told = Programs.Output("pdfinfo", "-struct-text", pdf);
             var at = -1;
-            foreach (var part in new[] { "Finished size", "Tools", "Cautions", "Materials", "Steps", "To begin", "To finish", "Other sizes", "Strips at true size" })
+            foreach (var part in new[] { "Finished size", "Other sizes.", "Tools", "Cautions", "Materials", "Steps", "To begin", "To finish", "Strips at true size" })
             {
-                var found = told.IndexOf($"\"{part}\"", StringComparison.Ordinal);
+                var found = told.IndexOf($"\"{part}", StringComparison.Ordinal);
                 Assert.True(found > at, $"{part} is not where it should be");
                 at = found;
             }
@@ -156,13 +156,18 @@ public sealed partial class PatternSheetTests : IDisposable
     public void The_check_ruler_measures_what_it_says_on_paper(bool large)
     {
         var pdf = _place.File("sheet.pdf", File(DrawnPieces.Reckoned("single"), "sheet.pdf", new PageSetup { LargePrint = large }));
-        var pages = PagesLine().Match(Programs.Output("pdfinfo", pdf)).Groups[1].Value;
-        var page = Poppler.Draw(pdf, int.Parse(pages, CultureInfo.InvariantCulture), 300);
-        var longest = 0;
+        var pages = int.Parse(PagesLine().Match(Programs.Output("pdfinfo", pdf)).Groups[1].Value, CultureInfo.InvariantCulture);
+        var number = Enumerable.Range(1, pages).Single(n => Programs.Output("pdftotext", "-f", $"{n}", "-l", $"{n}", pdf, "-").Contains("Measure this ruler", StringComparison.Ordinal));
+        var page = Poppler.Draw(pdf, number, 300);
+        var lines = new List<double>();
         for (var y = 0; y < page.Height; y++)
+        {
+            var longest = 0;
             for (int x = 0, run = 0; x < page.Width; x++) longest = Math.Max(longest, run = page.Dark(x, y) ? run + 1 : 0);
-        // Its line ends at the outer edges of its last ticks' middles.
-        Assert.InRange(longest / 300.0 * 25.4, 100 - 0.17, 100 + 0.4);
+            lines.Add(longest / 300.0 * 25.4);
+        }
+        // Its line ends at the outer edges of its last ticks' middles. Lines under table heads are longer, a strip's own ruler is shorter.
+        Assert.Contains(lines, mm => mm is >= 100 - 0.17 and <= 100 + 0.4);
     }
 
     [Fact]

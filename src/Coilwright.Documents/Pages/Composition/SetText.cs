@@ -32,7 +32,7 @@ internal sealed record SetLine(ImmutableArray<SetRun> Runs, double Width);
 /// <summary>Parts text into lines that fit a width.</summary>
 /// <remarks>
 /// <para>Greedy: each line takes what it can. Lines part after spaces, after a hyphen or dash between letters and after a slash before a letter; a
-/// number stays with the short unit, key letter or fraction behind it ("6 mm", "2 A", "6 1/2") as long as anything else can give way. A word wider than the line is
+/// number stays with the short unit, key letter or fraction behind it ("6 mm", "2 A", "6 1/2"), and what is multiplied with its sign ("9 × 7"), as long as anything else can give way. A word wider than the line is
 /// parted between letters.</para>
 /// </remarks>
 internal static class LineBreaker
@@ -124,6 +124,7 @@ internal static class LineBreaker
         if (here == ' ')
         {
             if (next == ' ') return Parting.Never;
+            if (next == '×' || i > 0 && runes[i - 1].Rune.Value == '×') return Parting.Grudging;
             return i > 0 && IsFigure(runes[i - 1].Rune.Value) && (ShortWordFollows(runes, i + 1) || FractionFollows(runes, i + 1)) ? Parting.Grudging : Parting.Free;
         }
         if (here is '-' or '–' or '—' && i > 0 && Rune.IsLetter(runes[i - 1].Rune) && Rune.IsLetter(runes[i + 1].Rune)) return Parting.Free;
@@ -136,7 +137,7 @@ internal static class LineBreaker
     {
         var letters = 0;
         for (var i = start; i < runes.Count && Rune.IsLetter(runes[i].Rune); i++) letters++;
-        return letters is > 0 and <= 3;
+        return letters is > 0 and <= 4;
     }
 
     private static bool FractionFollows(List<(Rune Rune, SpanStyle Style)> runes, int start)

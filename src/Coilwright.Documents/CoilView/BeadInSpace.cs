@@ -16,6 +16,7 @@ internal sealed class BeadInSpace
     private readonly BeadProfile _profile;
     private readonly Slant _slant;
     private readonly int _index;
+    private ImmutableArray<Point> _whole;
 
     /// <summary>Stands a bead on the coil.</summary>
     /// <param name="bead">Its kind.</param>
@@ -41,6 +42,9 @@ internal sealed class BeadInSpace
         // The hole lies nearer to the wrist than the body's middle by its offset.
         Middle = Out * (radiusMm + bead.HoleOffsetMm) + new Space(0, 0, heightMm);
     }
+
+    /// <summary>Its whole seen outline.</summary>
+    internal ImmutableArray<Point> Whole => _whole.IsDefault ? _whole = Outline() : _whole;
 
     internal Space Out { get; }
 

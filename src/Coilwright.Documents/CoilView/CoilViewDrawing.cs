@@ -24,28 +24,63 @@ public static class CoilViewDrawing
     // How much of the paper is mixed into what lies at the very back.
     private const double Paleness = 0.62;
 
+    private const double CaptionGapMm = 4;
+
+    // Ink that lines have beyond what they go round.
+    private const double EdgeMm = 0.25;
+
     /// <summary>Draws the coil. At true size unless a width is asked for.</summary>
     public static Picture Of(Reckoned reckoned, PictureOptions? options = null)
     {
         options ??= new PictureOptions();
+        return Draw(reckoned, options, options.WidthMm is { } width ? (width - 2 * options.MarginMm - 2 * EdgeMm) / TrueSize(reckoned).WidthMm : 1);
+    }
+
+    /// <summary>Draws the coil as large as it goes into a room; null where it would come out narrower than the least width, as one of very many turns would.</summary>
+    /// <param name="reckoned">The readings.</param>
+    /// <param name="mostMm">The room.</param>
+    /// <param name="leastWidthMm">The least width of the whole picture, mm.</param>
+    /// <param name="options">How it is drawn; its width is not looked at.</param>
+    internal static Picture? Within(Reckoned reckoned, (double WidthMm, double HeightMm) mostMm, double leastWidthMm, PictureOptions options)
+    {
+        var whole = TrueSize(reckoned);
+        var around = 2 * (options.MarginMm + EdgeMm);
+        // Beneath it one or two lines of words.
+        var words = CaptionGapMm + 2 * new PictureStyle(options).Caption.LineMm;
+        var scale = Math.Min((mostMm.WidthMm - around) / whole.WidthMm, (mostMm.HeightMm - around - words) / whole.HeightMm);
+        var width = whole.WidthMm * scale + around;
+        return width < leastWidthMm ? null : Draw(reckoned, options with { WidthMm = width }, scale);
+    }
+
+    private static Picture Draw(Reckoned reckoned, PictureOptions options, double wantedScale)
+    {
         var style = new PictureStyle(options);
         var margin = options.MarginMm;
-        var first = Painted(reckoned, style, 1);
-        var box = first.Box;
-        var scale = options.WidthMm is { } width ? Math.Max(0.1, (width - 2 * margin) / box.WidthMm) : 1;
-        var (marks, seen) = scale == 1 ? first : Painted(reckoned, style, scale);
+        var (marks, seen) = Painted(reckoned, style, Math.Max(0.1, wantedScale));
 
         var words = style.Face.Lines(style.Language.Pictures.CoilSeen, style.Caption.SizeMm, style.Caption.Weight, seen.WidthMm);
         double pageWidth = options.WidthMm ?? seen.WidthMm + 2 * margin, left = (pageWidth - seen.WidthMm) / 2;
-        var height = margin + seen.HeightMm + 4 + words.Length * style.Caption.LineMm + margin * 2 / 3;
+        var height = margin + seen.HeightMm + CaptionGapMm + words.Length * style.Caption.LineMm + margin * 2 / 3;
         var all = ImmutableArray.CreateBuilder<Mark>();
         all.AddRange(style.Paper(options, pageWidth, height));
         all.Add(new Group(marks) { MoveRightMm = left - seen.LeftMm, MoveDownMm = margin - seen.TopMm, Class = "coil" });
         for (var i = 0; i < words.Length; i++)
-            all.Add(style.Caption.Under(words[i], pageWidth / 2, margin + seen.HeightMm + 4 + i * style.Caption.LineMm, TextAnchor.Middle) with { Class = "caption" });
+            all.Add(style.Caption.Under(words[i], pageWidth / 2, margin + seen.HeightMm + CaptionGapMm + i * style.Caption.LineMm, TextAnchor.Middle) with { Class = "caption" });
         var said = style.Language.Fill(style.Language.Pictures.Coil, ("title", reckoned.Piece.Title),
             ("turns", style.Language.Number(reckoned.Fit.TurnsWorn, 1)), ("beads", reckoned.Lie.Count));
         return new Picture(pageWidth, height, reckoned.Piece.Title, said, all.ToImmutable()) { Language = style.Language.Code };
+    }
+
+    // Measured on a small picture: beads are painted from the fewer points, the smaller they are seen.
+    private static (double WidthMm, double HeightMm) TrueSize(Reckoned reckoned)
+    {
+        const double small = 0.25;
+        var coil = new CoilPath(reckoned, new Slant(AboveDeg, small));
+        var box = Enumerable.Range(0, reckoned.Lie.Count)
+            .Select(i => Box.Round(coil.Bead(reckoned.Piece.Beads[reckoned.Piece.Order.Kinds[i]], i).Outline())!.Value)
+            .Concat(coil.EndLoops().Select(l => Box.At(l.Middle.XMm, l.Middle.YMm, 0, 0).Grown(l.RadiusMm)))
+            .Aggregate((a, b) => a.With(b));
+        return (box.WidthMm / small, box.HeightMm / small);
     }
 
     private static (ImmutableArray<Mark> Marks, Box Box) Painted(Reckoned reckoned, PictureStyle style, double scale)
@@ -65,7 +100,7 @@ public static class CoilViewDrawing
             };
             // What stands over its neighbours' turns lies a radius nearer than their beads, as far as its own side of the coil goes.
             var lift = bead.Shape.HidesHalfMm(bead, reckoned.Lie.RadiusMm) is null ? 0 : bead.WidthMm / 2;
-            parts.Add((standing.Nearness + lift, mark, Box.Round(standing.Outline())!.Value.Grown(0.2)));
+            parts.Add((standing.Nearness + lift, mark, Box.Round(standing.Whole)!.Value.Grown(0.2)));
         }
         var steel = style.Inks.Steel;
         var thick = Math.Max(0.25, reckoned.Piece.Wire.WireMm * scale);
@@ -149,7 +184,7 @@ internal sealed class PaintedBead(Palette inks, Bead bead, BeadInSpace standing,
     internal Group Draw(double scale)
     {
         ImmutableArray<Srgb> colours = bead.Colours.IsEmpty ? [inks.Plain] : [.. bead.Colours.Select(inks.Of)];
-        var outline = standing.Outline();
+        var outline = standing.Whole;
         var ground = colours.Aggregate((a, b) => a.Mixed(b, 0.5));
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var look = bead.Shape.Profile(bead).Look;

@@ -15,9 +15,9 @@ internal readonly record struct Space(double X, double Y, double Z)
 /// <param name="Scale">Millimetres of the picture for one in space.</param>
 internal readonly record struct Slant(double AboveDeg, double Scale)
 {
-    private double Sin => Math.Sin(AboveDeg * Math.PI / 180);
+    private double Sin { get; } = Math.Sin(AboveDeg * Math.PI / 180);
 
-    private double Cos => Math.Cos(AboveDeg * Math.PI / 180);
+    private double Cos { get; } = Math.Cos(AboveDeg * Math.PI / 180);
 
     /// <summary>Where a place is seen.</summary>
     internal Point Seen(Space at) => new(at.X * Scale, (at.Y * Sin - at.Z * Cos) * Scale);

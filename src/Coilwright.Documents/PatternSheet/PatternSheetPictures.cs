@@ -52,22 +52,13 @@ internal sealed class PatternSheetPictures
         var beads = new StripDrawing(reckoned);
         return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind))
         {
-            Coil = CoilSeen(reckoned, setup, language),
+            Coil = CoilViewDrawing.Within(reckoned, (CoilWidthMm, setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightMm), LeastCoilMm,
+                new PictureOptions { Paper = false, MarginMm = 0.5, Language = language }),
             Ends = EndStagesDrawing.Of(reckoned, new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language }),
             LaidStraight = TurnRowsDrawing.Of(reckoned, rows),
             CheckRuler = Ruler(language),
             Strips = TurnStrip.Of(reckoned, language),
         };
-    }
-
-    private static Picture? CoilSeen(Reckoned reckoned, PageSetup setup, Language language)
-    {
-        var options = new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = CoilWidthMm, Language = language };
-        var coil = CoilViewDrawing.Of(reckoned, options);
-        var most = setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightMm;
-        if (coil.HeightMm <= most) return coil;
-        var width = coil.WidthMm * most / coil.HeightMm;
-        return width < LeastCoilMm ? null : CoilViewDrawing.Of(reckoned, options with { WidthMm = width });
     }
 
     /// <summary>The turns laid straight at true size, as a drawing by itself.</summary>

@@ -177,6 +177,28 @@ public class OrderPropertyTests
                     Assert.Equal(kind, node.GetType());
         }, iter: 1000);
 
+    [Fact]
+    public void Several_edits_at_once_give_what_one_after_another_gives() =>
+        Gen.Select(Written.Select(w => w.Text), Gen.Int[0, 1_000_000].Array[2, 8], Soup.Array[4]).Sample((text, places, put) =>
+        {
+            var old = OrderTree.Of(text);
+            var ordered = places.Select(place => place % (text.Length + 1)).Order().ToArray();
+            TextChange[] changes = [.. Enumerable.Range(0, ordered.Length / 2).Select(i => new TextChange(TextSpan.Between(ordered[2 * i], ordered[2 * i + 1]), put[i]))
+                .GroupBy(change => change.Span.Start).Select(same => same.First())];
+            var atOnce = old.Replace(changes);
+            var oneByOne = changes.Reverse().Aggregate(old, (tree, change) => tree.Replace(change.Span, change.With));
+            Assert.Equal(oneByOne.Text, atOnce.Text);
+            Assert.Equal(atOnce.Nodes().Count(), atOnce.Nodes().Select(n => n.Id).Distinct().Count());
+            // Whatever lies apart from every change keeps its id.
+            var there = atOnce.Nodes().ToLookup(n => (n.GetType(), n.Span));
+            foreach (var node in old.Nodes().Where(node => changes.All(change => node.Span.End < change.Span.Start || node.Span.Start > change.Span.End)))
+            {
+                var shift = changes.Where(change => change.Span.End < node.Span.Start).Sum(change => change.With.Length - change.Span.Length);
+                var now = there[(node.GetType(), node.Span with { Start = node.Span.Start + shift })].ToList();
+                if (now.Count > 0) Assert.Contains(node.Id, now.Select(n => n.Id));
+            }
+        }, iter: 1000);
+
     /// <summary>A whole text inside a construct; groups written down on lines of their own stay outside it.</summary>
     private static string Around(string before, string text, string after)
     {

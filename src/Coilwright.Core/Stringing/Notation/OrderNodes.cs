@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Coilwright.Core.Stringing.Notation;
 
 /// <summary>A part of an order's tree. Immutable.</summary>
-/// <remarks>The <see cref="Id"/> is stable: after <see cref="OrderTree.Replace"/> every part outside the replaced text, and every part that
+/// <remarks>The <see cref="Id"/> is stable: after <see cref="OrderTree.Replace(TextSpan, string)"/> every part outside the replaced text, and every part that
 /// stands round it, keeps its id. The span is that of the text without the blanks and comments before and after it.</remarks>
 public abstract class OrderNode
 {

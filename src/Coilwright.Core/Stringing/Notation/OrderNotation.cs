@@ -34,8 +34,11 @@ public static class OrderNotation
     public static ReadOrder Read(OrderTree tree, IReadOnlyList<string> beadIds)
     {
         var groups = new OrderGroups(tree, beadIds);
-        var faults = OrderFaultList.Told([.. tree.Faults, .. groups.Faults.Faults], tree.Places, beadIds.Concat(groups.Names));
+        var faults = FaultsOf(tree, groups, beadIds);
         var order = faults.IsEmpty ? OrderStringer.String(tree, groups) : null;
         return new ReadOrder(order, faults) { Tree = tree };
     }
+
+    internal static ImmutableArray<Fault> FaultsOf(OrderTree tree, OrderGroups groups, IReadOnlyList<string> beadIds) =>
+        OrderFaultList.Told([.. tree.Faults, .. groups.Faults.Faults], tree.Places, beadIds.Concat(groups.Names));
 }

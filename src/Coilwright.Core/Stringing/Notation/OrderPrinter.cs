@@ -3,7 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 namespace Coilwright.Core.Stringing.Notation;
 
 /// <summary>Writes orders as clean notation. What is written reads back as an equal order.</summary>
-/// <remarks>For a text that is to be kept as its maker wrote it, use <see cref="OrderTree.ToText"/> and <see cref="OrderTree.Replace"/>.</remarks>
+/// <remarks>For a text that is to be kept as its maker wrote it, use <see cref="OrderTree.ToText"/> and <see cref="OrderTree.Replace(TextSpan, string)"/>.</remarks>
 public static class OrderPrinter
 {
     /// <summary>Writes a tree: the maker's own counts, groups and lines, without her comments and blanks.</summary>

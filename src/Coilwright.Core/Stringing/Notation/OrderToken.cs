@@ -12,6 +12,11 @@ public readonly record struct TextSpan(int Start, int Length)
     public static TextSpan Between(int start, int end) => new(start, end - start);
 }
 
+/// <summary>A stretch of an order's text and what is to stand there instead.</summary>
+/// <param name="Span">The stretch; of length 0 where something is put in.</param>
+/// <param name="With">What is to stand there; empty where something is taken out.</param>
+public readonly record struct TextChange(TextSpan Span, string With);
+
 /// <summary>What a token of the order notation is.</summary>
 public enum OrderTokenKind
 {

@@ -59,8 +59,23 @@ public sealed class OrderTree
         ArgumentOutOfRangeException.ThrowIfNegative(span.Length, nameof(span));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(span.Start, Text.Length, nameof(span));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(span.Length, Text.Length - span.Start, nameof(span));
-        var text = string.Concat(Text.AsSpan(0, span.Start), with, Text.AsSpan(span.End));
-        return Of(text, OrderIds.After(this, span, with.Length));
+        return Replace([new TextChange(span, with)]);
+    }
+
+    /// <summary>The tree with several stretches of its text replaced at once. Ids are kept as by one such change after another.</summary>
+    /// <param name="changes">The changes by place, none over another; of two at one place the insertion comes first.</param>
+    /// <exception cref="ArgumentException">The changes do not lie in the text one after another, or the new text is too long.</exception>
+    public OrderTree Replace(IReadOnlyList<TextChange> changes)
+    {
+        var text = new System.Text.StringBuilder();
+        var done = 0;
+        foreach (var (span, with) in changes)
+        {
+            if (span.Start < done || span.Length < 0 || span.End > Text.Length) throw new ArgumentException("A change lies over another or outside.", nameof(changes));
+            text.Append(Text, done, span.Start - done).Append(with);
+            done = span.End;
+        }
+        return Of(text.Append(Text, done, Text.Length - done).ToString(), OrderIds.After(this, changes));
     }
 
     /// <summary>All parts of the tree, each before the parts inside it.</summary>

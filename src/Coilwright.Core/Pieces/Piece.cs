@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Findings;
 using Coilwright.Core.Stringing;
+using Coilwright.Core.Stringing.Notation;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Core.Pieces;
@@ -28,8 +29,12 @@ public sealed record Piece
     /// <summary>The stringing order.</summary>
     public required StringingOrder Order { get; init; }
 
-    /// <summary>Where the order came from, for editing and printing: its lines of notation, or null when it was given as a list.</summary>
-    public string? OrderText { get; init; }
+    /// <summary>How she wrote the order, with her comments and spacing; null when it was given as a list. Its parts keep their ids from edit to edit, as
+    /// long as the tree is handed on.</summary>
+    public OrderTree? Written { get; init; }
+
+    /// <summary>The order's lines of notation, for printing and keeping; null when it was given as a list.</summary>
+    public string? OrderText => Written?.Text;
 
     /// <summary>Rows measured on the wire.</summary>
     public ImmutableArray<MeasuredRow> MeasuredRows { get; init; } = [];

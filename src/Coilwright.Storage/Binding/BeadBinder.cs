@@ -89,7 +89,7 @@ internal sealed class BeadBinder(ReckoningData data, FaultList faults)
         fields.MarkWrong("lengthMm");
         var before = faults.Count;
         if (fields.Inner("row", PieceFields.BeadRow) is not { } row) return null;
-        var count = row.Require("count") ? row.Whole("count", 1, 10_000) : null;
+        var count = row.Require("count") ? row.Whole("count", PieceRules.RowBeads) : null;
         var total = row.Require("totalMm") ? row.Number("totalMm") : null;
         if (faults.Count > before) fields.MarkWrong("row");
         return count is { } n && total is { } mm ? new BeadLength.Row(n, mm, data.Choices.RulerErrorMm) : null;
@@ -110,14 +110,14 @@ internal sealed class BeadBinder(ReckoningData data, FaultList faults)
         var before = faults.Count;
         if (fields.Inner("pack", PieceFields.Pack) is not { } pack) return null;
         var unit = pack.Require("unit") ? pack.Text("unit", mayBeEmpty: false) : null;
-        var beads = pack.Require("beads") ? pack.Whole("beads", 1, 1_000_000) : null;
+        var beads = pack.Require("beads") ? pack.Whole("beads", PieceRules.PackBeads) : null;
         if (faults.Count > before) fields.MarkWrong("pack");
         return unit is not null && beads is { } n ? new Pack(unit, n) : null;
     }
 
     private static decimal? Price(Fields fields)
     {
-        if (fields.Number("price", Limits.Between(0, 1_000_000, "")) is null) return null;
+        if (fields.Number("price", PieceRules.Price) is null) return null;
         return fields["price"]!.Value.Money;
     }
 

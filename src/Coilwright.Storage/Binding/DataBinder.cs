@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Measures;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 using Coilwright.Storage.Json;
@@ -153,7 +154,7 @@ internal static class DataBinder
         public double Number(string name, string unit, double least, double most, bool whole = false)
         {
             if (Entry(name, unit) is not { } entry || !entry.Require("value")) return 0;
-            var value = whole ? entry.Whole("value", (int)least, (int)most) : entry.Number("value", Limits.Between(least, most, unit));
+            var value = whole ? entry.Whole("value", Limits.Between(least, most, "")) : entry.Number("value", Limits.Between(least, most, unit));
             return value ?? 0;
         }
 

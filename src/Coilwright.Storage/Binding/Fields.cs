@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Measures;
+using Coilwright.Core.Pieces;
 using Coilwright.Storage.Json;
 
 namespace Coilwright.Storage.Binding;
@@ -132,7 +134,7 @@ internal sealed class Fields
     }
 
     /// <summary>A text.</summary>
-    public string? Text(string name, int most = TextRules.Most, bool mayBeEmpty = true)
+    public string? Text(string name, int most = PieceRules.MostText, bool mayBeEmpty = true)
     {
         if (Typed(name, JsonKind.Text, FaultTypes.Text) is not { } value) return null;
         var text = value.Text;
@@ -155,7 +157,7 @@ internal sealed class Fields
     }
 
     /// <summary>A number without a fraction, within limits.</summary>
-    public int? Whole(string name, int least, int most)
+    public int? Whole(string name, Limits limits)
     {
         if (Typed(name, JsonKind.Number, FaultTypes.WholeNumber) is not { } value) return null;
         var number = value.Number;
@@ -164,7 +166,7 @@ internal sealed class Fields
             Fault(name, FaultCodes.FieldType, ("expected", FaultTypes.WholeNumber), ("found", FaultTypes.Number));
             return null;
         }
-        if (Limits.Between(least, most, "").Check(number) is not { } fault) return (int)number;
+        if (limits.Check(number) is not { } fault) return (int)number;
         Fault(name, fault.Code, [.. fault.Values.Select(v => (v.Key, v.Value))]);
         return null;
     }
@@ -200,7 +202,7 @@ internal sealed class Fields
     }
 
     /// <summary>The texts of a list, each not longer than allowed; wrong ones are left out with a fault.</summary>
-    public ImmutableArray<string> Texts(string name, int most = TextRules.Most)
+    public ImmutableArray<string> Texts(string name, int most = PieceRules.MostText)
     {
         if (List(name) is not { } items) return [];
         var texts = ImmutableArray.CreateBuilder<string>();

@@ -3,6 +3,7 @@ using System.Globalization;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Findings;
+using Coilwright.Core.Measures;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Stringing;
 using Coilwright.Storage.Json;
@@ -12,9 +13,7 @@ namespace Coilwright.Storage.Binding;
 /// <summary>Reads what the maker measured at the bench: rows on the wire, loops of the coil, practice end loops.</summary>
 internal sealed class MeasuredBinder(FaultList faults)
 {
-    private static readonly Limits RowMm = Limits.Above0To(10_000_000, "mm");
-    private static readonly Limits PerLoopMm = Limits.Between(30, 630, "mm");
-    private static readonly Limits EndWireMm = Limits.Above0To(200, "mm");
+    private static readonly Limits BeadNumber = Limits.Between(1, int.MaxValue, "");
 
     private readonly List<(JsonValue At, MeasuredRow Row)> _rows = [];
     private readonly Dictionary<WhichEnd, (JsonValue At, double WireMm)> _ends = [];
@@ -96,9 +95,9 @@ internal sealed class MeasuredBinder(FaultList faults)
     private void Row(JsonValue item)
     {
         var fields = Fields.Of(item, PieceFields.MeasuredRow, faults)!;
-        var first = fields.Has("firstBead") ? fields.Whole("firstBead", 1, int.MaxValue) : 1;
-        var last = fields.Require("lastBead") ? fields.Whole("lastBead", 1, int.MaxValue) : null;
-        var total = fields.Require("totalMm") ? fields.Number("totalMm", RowMm) : null;
+        var first = fields.Has("firstBead") ? fields.Whole("firstBead", BeadNumber) : 1;
+        var last = fields.Require("lastBead") ? fields.Whole("lastBead", BeadNumber) : null;
+        var total = fields.Require("totalMm") ? fields.Number("totalMm", PieceRules.RowMm) : null;
         if (first is { } f && last is { } l && total is { } mm) _rows.Add((item, new MeasuredRow(f, l, mm)));
     }
 
@@ -108,10 +107,10 @@ internal sealed class MeasuredBinder(FaultList faults)
         if (Again(item.Under("what"), _loopAt)) return;
         _loopAt = item;
         var loops = fields.Require("loops") ? fields.Number("loops", Limits.Above0To(1000, "")) : null;
-        var total = fields.Require("totalMm") ? fields.Number("totalMm", RowMm) : null;
+        var total = fields.Require("totalMm") ? fields.Number("totalMm", PieceRules.RowMm) : null;
         if (loops is not { } n || total is not { } mm) return;
         // The total is judged by the one loop it makes: 30 loops of 180 mm are no slip, one of 5400 mm is.
-        if (PerLoopMm.Check(mm / n) is { } fault)
+        if (PieceRules.LoopMm.Check(mm / n) is { } fault)
             faults.Add(item.Under("totalMm"), fault.Code, [.. fault.Values.Select(v => (v.Key, v.Key == "unit" ? v.Value : Scaled(v.Value, n)))]);
         else
             LoopMm = mm / n;
@@ -122,7 +121,7 @@ internal sealed class MeasuredBinder(FaultList faults)
         var fields = Fields.Of(item, PieceFields.MeasuredEndLoop, faults)!;
         var end = fields.Require("end") ? fields.Word("end", PieceFields.WhichEnds) : null;
         fields.Text("pliers");
-        var wire = fields.Require("wireMm") ? fields.Number("wireMm", EndWireMm) : null;
+        var wire = fields.Require("wireMm") ? fields.Number("wireMm", PieceRules.EndWireMm) : null;
         if (end is not { } which || wire is not { } mm) return;
         foreach (var one in which == WhichEnd.Both ? (ReadOnlySpan<WhichEnd>)[WhichEnd.Start, WhichEnd.Finish] : [which])
             if (!Again(item.Under("end"), _ends.TryGetValue(one, out var before) ? before.At : null))

@@ -14,8 +14,8 @@ namespace Coilwright.Storage.Binding;
 /// <param name="faults">Takes what is wrong.</param>
 internal sealed class OrderBinder(List<string> ids, bool idsSound, FaultList faults)
 {
-    /// <summary>The order and its text; no order, with faults noted, when it cannot be read, and no text when it was given as a list.</summary>
-    public (StringingOrder? Order, string? Text) Read(Fields piece)
+    /// <summary>The order and how it is written; no order, with faults noted, when it cannot be read, and no text when it was given as a list.</summary>
+    public (StringingOrder? Order, OrderTree? Written) Read(Fields piece)
     {
         if (!piece.Require("order") || piece.Inner("order", PieceFields.Order) is not { } fields) return default;
         return fields.OneOf("text", "list") switch
@@ -26,7 +26,7 @@ internal sealed class OrderBinder(List<string> ids, bool idsSound, FaultList fau
         };
     }
 
-    private (StringingOrder? Order, string? Text) FromText(Fields fields)
+    private (StringingOrder? Order, OrderTree? Written) FromText(Fields fields)
     {
         if (fields.List("text") is not { } items) return default;
         var before = faults.Count;
@@ -62,7 +62,7 @@ internal sealed class OrderBinder(List<string> ids, bool idsSound, FaultList fau
             var (line, column) = item.PlaceInText(from + Math.Max(fault.Column - 1, 0));
             if (Tells(fault.Code)) faults.Add(fault with { Field = item.Path, Line = line, Column = column });
         }
-        return (read.Faults.IsEmpty ? read.Order : null, notation);
+        return read.Faults.IsEmpty ? (read.Order, read.Tree) : default;
     }
 
     private StringingOrder? FromList(Fields fields)

@@ -12,29 +12,9 @@ using Coilwright.Storage.Json;
 namespace Coilwright.Storage.Binding;
 
 /// <summary>Makes a piece of a file's values, noting everything wrong with them.</summary>
-/// <remarks>Ranges here only keep out slips (inches for millimetres, a lost decimal point); whether a sound piece can be made or worn is for the
-/// readings to say.</remarks>
 internal sealed class PieceBinder(ReckoningData data, FaultList faults)
 {
-    // Wire from a fine bead thread to a stiff bangle; coils from a finger's to a choker's; wrists from a newborn's to beyond any adult's.
-    private static readonly Limits WireMm = Limits.Between(0.2, 3, "mm");
-    private static readonly Limits CoilMm = Limits.Between(10, 200, "mm");
-    private static readonly Limits LoopMm = Limits.Between(30, 630, "mm");
-    private static readonly Limits WristMm = Limits.Between(Core.Pieces.Wearer.LeastWristMm, Core.Pieces.Wearer.MostWristMm, "mm");
-    private static readonly Limits EaseMm = Limits.Between(-20, 100, "mm");
-    private static readonly Limits ReachMm = Limits.Between(0, 100, "mm");
-    private static readonly Limits EndMm = Limits.Above0To(50, "mm");
-    private static readonly Limits EndWireMm = Limits.Above0To(200, "mm");
-    private static readonly Limits GripMm = Limits.Between(0, 200, "mm");
-    private static readonly Limits SpareMm = Limits.Between(0, 1000, "mm");
-    private static readonly Limits OverlapMm = Limits.Between(-100, 500, "mm");
-    // A million millimetres is a kilometre: more than anyone cuts at once.
-    private static readonly Limits CutMm = Limits.Above0To(1_000_000, "mm");
     private static readonly Limits CutLoops = Limits.Above0To(5000, "");
-    private static readonly Limits Degrees = Limits.Between(-360, 360, "°");
-    private static readonly Limits Bearing = Limits.Between(-180, 180, "°");
-    private static readonly Limits FocalWithin = Limits.Between(0, 180, "°");
-    private static readonly Limits Turns = Limits.Above0To(1000, "");
 
     private readonly List<Bead> _beads = [];
     private readonly List<string> _ids = [];
@@ -65,7 +45,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             Ends = ends,
             Wearer = wearer,
             Order = order.Order,
-            OrderText = order.Text,
+            Written = order.Written,
             MeasuredRows = measured.Rows,
             Wishes = wishes,
         };
@@ -105,12 +85,12 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         switch (fields.OneOf("wireMm", "gauge"))
         {
             case "wireMm":
-                wireMm = fields.Number("wireMm", WireMm);
+                wireMm = fields.Number("wireMm", PieceRules.WireMm);
                 break;
             case "gauge":
                 if (fields.Text("gauge") is not { } name) break;
                 if (!WireGauge.TryParse(name, out var mm, out gauge)) fields.Fault("gauge", FaultCodes.GaugeForm);
-                else if (WireMm.Check(mm) is { } fault) fields.FaultOf("gauge", mm.ToString("0.###", CultureInfo.InvariantCulture), fault);
+                else if (PieceRules.WireMm.Check(mm) is { } fault) fields.FaultOf("gauge", mm.ToString("0.###", CultureInfo.InvariantCulture), fault);
                 else wireMm = mm;
                 break;
         }
@@ -119,9 +99,9 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             fields.Fault("steel", FaultCodes.SteelUnknown, ("known", string.Join(", ", data.Steels.Keys)),
                 ("nearest", NearestName.Of(key, data.Steels.Keys) ?? ""));
 
-        var writtenLoopMm = fields.Number("loopMm", LoopMm);
-        var insideMm = fields.Number("insideMm", CoilMm);
-        var centreMm = fields.Number("centreMm", CoilMm);
+        var writtenLoopMm = fields.Number("loopMm", PieceRules.LoopMm);
+        var insideMm = fields.Number("insideMm", PieceRules.CoilMm);
+        var centreMm = fields.Number("centreMm", PieceRules.CoilMm);
         if (fields.Has("insideMm") && fields.Has("centreMm"))
             fields.Fault("centreMm", FaultCodes.CoilSize, ("fields", "insideMm, centreMm"));
         else if (!measured.MeasuresLoop && !(Given("insideMm") || Given("centreMm") || Given("loopMm")))
@@ -129,7 +109,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
 
         // What was measured overrules what is written, and either overrules a label.
         var loopMm = measured.LoopMm ?? writtenLoopMm;
-        var cutMm = fields.Number("cutMm", CutMm);
+        var cutMm = fields.Number("cutMm", PieceRules.CutMm);
         var cutLoops = fields.Number("cutLoops", CutLoops);
         if (fields.Has("cutMm") && fields.Has("cutLoops"))
             fields.Fault("cutLoops", FaultCodes.FieldOneOf, ("fields", "cutMm, cutLoops"), ("given", "2"));
@@ -150,9 +130,9 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         var start = End(fields, "start");
         var finish = End(fields, "finish");
         // No grip and no spare written is none cut: a maker who trims nothing writes nothing.
-        var grip = fields.Has("gripMm") ? fields.Number("gripMm", GripMm) : 0;
-        var spare = fields.Has("spareMm") ? fields.Number("spareMm", SpareMm) : 0;
-        var overlap = fields.Number("overlapMm", OverlapMm);
+        var grip = fields.Has("gripMm") ? fields.Number("gripMm", PieceRules.GripMm) : 0;
+        var spare = fields.Has("spareMm") ? fields.Number("spareMm", PieceRules.SpareMm) : 0;
+        var overlap = fields.Number("overlapMm", PieceRules.OverlapMm);
         start = measured.Applied(start, WhichEnd.Start);
         finish = measured.Applied(finish, WhichEnd.Finish);
         return start is null || finish is null || grip is null || spare is null ? null
@@ -165,17 +145,17 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         if (!fields.Require("finish") || fields.Word("finish", PieceFields.Finishes) is not { } finish) return null;
         var (takes, not) = finish == EndFinish.TurnedLoop ? ("insideMm", "depthMm") : ("depthMm", "insideMm");
         fields.NotWith(not, fields.At.Path + ".finish", PieceFields.Finishes.WordOf(finish));
-        var size = fields.Require(takes) ? fields.Number(takes, EndMm) : null;
-        var used = fields.Number("measuredMm", EndWireMm);
+        var size = fields.Require(takes) ? fields.Number(takes, PieceRules.EndMm) : null;
+        var used = fields.Number("measuredMm", PieceRules.EndWireMm);
         return size is { } mm ? new WireEnd(finish, mm) { MeasuredMm = used } : null;
     }
 
     private static Wearer? Wearer(Fields piece)
     {
         if (!piece.Require("wearer") || piece.Inner("wearer", PieceFields.Wearer) is not { } fields) return null;
-        var wrist = fields.Require("wristMm") ? fields.Number("wristMm", WristMm) : null;
-        var ease = fields.Number("easeMm", EaseMm) ?? 0;
-        var reach = fields.Number("bearingReachMm", ReachMm);
+        var wrist = fields.Require("wristMm") ? fields.Number("wristMm", PieceRules.WristMm) : null;
+        var ease = fields.Number("easeMm", PieceRules.EaseMm) ?? 0;
+        var reach = fields.Number("bearingReachMm", PieceRules.ReachMm);
         var child = fields.YesOrNo("child") ?? false;
         var (angle, onTop) = StartAngle(fields);
         if (wrist is not { } mm) return null;
@@ -190,7 +170,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             case null:
                 return (null, false);
             case { Kind: JsonKind.Number }:
-                return (fields.Number("startAngleDeg", Degrees), false);
+                return (fields.Number("startAngleDeg", PieceRules.StartAngleDeg), false);
             case { Kind: JsonKind.Text } word:
                 if (word.Text == PieceFields.FocalOnTop) return (null, true);
                 fields.Fault("startAngleDeg", FaultCodes.WordUnknown, ("known", PieceFields.FocalOnTop),
@@ -210,8 +190,8 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         foreach (var item in fields.List("places") ?? [])
         {
             if (Fields.Of(item, PieceFields.PlaceWish, faults) is not { } place) continue;
-            var from = place.Require("fromDeg") ? place.Number("fromDeg", Bearing) : null;
-            var to = place.Require("toDeg") ? place.Number("toDeg", Bearing) : null;
+            var from = place.Require("fromDeg") ? place.Number("fromDeg", PieceRules.BearingDeg) : null;
+            var to = place.Require("toDeg") ? place.Number("toDeg", PieceRules.BearingDeg) : null;
             var wish = place.Require("liningUp") ? place.Word("liningUp", PieceFields.LiningUp) : null;
             if (from is { } f && to is { } t && wish is { } w) places.Add(new PlaceWish(f, t, w));
         }
@@ -220,8 +200,8 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             LiningUp = fields.Word("liningUp", PieceFields.LiningUp) ?? LiningUpWish.Any,
             Places = places.ToImmutable(),
             Groups = GroupWishes(fields, order),
-            Turns = fields.Number("turns", Turns),
-            FocalWithinDeg = fields.Number("focalWithinDeg", FocalWithin),
+            Turns = fields.Number("turns", PieceRules.Turns),
+            FocalWithinDeg = fields.Number("focalWithinDeg", PieceRules.FocalWithinDeg),
         };
     }
 
@@ -234,8 +214,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             fields.WrongType("groups", groups, FaultTypes.Fields);
             return wishes.ToImmutable();
         }
-        // An order without named groups is read in runs of one kind, named after the bead.
-        var known = order is null ? null : new SortedSet<string>(order.Groups.Select(g => g.Name).Concat(_ids), StringComparer.Ordinal);
+        var known = order is null ? null : PieceRules.NamesForWishes(order, _ids);
         var firsts = new Dictionary<string, JsonValue>(StringComparer.Ordinal);
         foreach (var (name, value) in groups.Fields)
         {

@@ -4,13 +4,6 @@ using Coilwright.Core.Pieces;
 
 namespace Coilwright.Storage.Binding;
 
-/// <summary>How long texts may be.</summary>
-internal static class TextRules
-{
-    /// <summary>Characters in a title, a name or a remark: longer than any label, short of a page.</summary>
-    public const int Most = 200;
-}
-
 /// <summary>Every field of a piece file, object by object, and every closed list of words in it.</summary>
 internal static class PieceFields
 {

@@ -1,14 +1,15 @@
 using System.Globalization;
 using Coilwright.Core.Faults;
 
-namespace Coilwright.Storage.Binding;
+namespace Coilwright.Core.Measures;
 
 /// <summary>The range of a number, and its unit.</summary>
+/// <remarks>Keeps out slips of the pen: inches for millimetres, a lost decimal point. Whether a sound piece can be made or worn is for the readings to say.</remarks>
 /// <param name="Min">Least value.</param>
 /// <param name="MinIncluded">Whether the least value itself is allowed.</param>
 /// <param name="Max">Greatest value, allowed itself.</param>
 /// <param name="Unit">Unit for messages; empty for a bare number.</param>
-internal readonly record struct Limits(double Min, bool MinIncluded, double Max, string Unit)
+public readonly record struct Limits(double Min, bool MinIncluded, double Max, string Unit)
 {
     /// <summary>Between two values, both allowed.</summary>
     public static Limits Between(double min, double max, string unit) => new(min, true, max, unit);

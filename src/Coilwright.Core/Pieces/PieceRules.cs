@@ -1,0 +1,220 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Findings;
+using Coilwright.Core.Measures;
+using Coilwright.Core.Stringing;
+using Coilwright.Core.StringingMaterials.MemoryWire;
+
+namespace Coilwright.Core.Pieces;
+
+/// <summary>The rules that the parts of a piece must meet, whether they are read from a file or typed at the bench.</summary>
+/// <remarks>Ranges only keep out slips; whether a sound piece can be made or worn is for the readings to say. What meets them can be written to a piece
+/// file and read back. Fields of faults are named as in a piece file, relative to the part.</remarks>
+public static class PieceRules
+{
+    /// <summary>Characters in a title, a name or a remark: longer than any label, short of a page.</summary>
+    public const int MostText = 200;
+
+    // Wire from a fine bead thread to a stiff bangle; coils from a finger's to a choker's; wrists from a newborn's to beyond any adult's.
+
+    /// <summary>Thickness of the wire.</summary>
+    public static readonly Limits WireMm = Limits.Between(0.2, 3, "mm");
+
+    /// <summary>Diameter of the coil, inside or on the centre line.</summary>
+    public static readonly Limits CoilMm = Limits.Between(10, 200, "mm");
+
+    /// <summary>Length of one loop of the coil.</summary>
+    public static readonly Limits LoopMm = Limits.Between(30, 630, "mm");
+
+    /// <summary>Wire that is cut: a million millimetres is a kilometre, more than anyone cuts at once.</summary>
+    public static readonly Limits CutMm = Limits.Above0To(1_000_000, "mm");
+
+    /// <summary>Round the wrist.</summary>
+    public static readonly Limits WristMm = Limits.Between(Wearer.LeastWristMm, Wearer.MostWristMm, "mm");
+
+    /// <summary>Ease.</summary>
+    public static readonly Limits EaseMm = Limits.Between(-20, 100, "mm");
+
+    /// <summary>Bearing reach.</summary>
+    public static readonly Limits ReachMm = Limits.Between(0, 100, "mm");
+
+    /// <summary>Angle of the starting end.</summary>
+    public static readonly Limits StartAngleDeg = Limits.Between(-360, 360, "°");
+
+    /// <summary>Size of a finish: the inside of an end loop, the depth of a cap.</summary>
+    public static readonly Limits EndMm = Limits.Above0To(50, "mm");
+
+    /// <summary>Wire that a practice bend of an end used.</summary>
+    public static readonly Limits EndWireMm = Limits.Above0To(200, "mm");
+
+    /// <summary>Wire for the pliers to hold.</summary>
+    public static readonly Limits GripMm = Limits.Between(0, 200, "mm");
+
+    /// <summary>Wire to spare.</summary>
+    public static readonly Limits SpareMm = Limits.Between(0, 1000, "mm");
+
+    /// <summary>Overlap of the ends.</summary>
+    public static readonly Limits OverlapMm = Limits.Between(-100, 500, "mm");
+
+    /// <summary>A place round the wrist.</summary>
+    public static readonly Limits BearingDeg = Limits.Between(-180, 180, "°");
+
+    /// <summary>How far off the top the focal may lie.</summary>
+    public static readonly Limits FocalWithinDeg = Limits.Between(0, 180, "°");
+
+    /// <summary>Turns designed for.</summary>
+    public static readonly Limits Turns = Limits.Above0To(1000, "");
+
+    /// <summary>Length of a measured row.</summary>
+    public static readonly Limits RowMm = Limits.Above0To(10_000_000, "mm");
+
+    /// <summary>Beads of a row that a bead's length is measured by.</summary>
+    public static readonly Limits RowBeads = Limits.Between(1, 10_000, "");
+
+    /// <summary>Beads in one unit of sale.</summary>
+    public static readonly Limits PackBeads = Limits.Between(1, 1_000_000, "");
+
+    /// <summary>Price of one unit of sale.</summary>
+    public static readonly Limits Price = Limits.Between(0, 1_000_000, "");
+
+    /// <summary>What is wrong with a title.</summary>
+    public static ImmutableArray<Fault> OfTitle(string title)
+    {
+        var rules = new RuleList();
+        rules.Text("title", title, mayBeEmpty: false);
+        return rules.Faults;
+    }
+
+    /// <summary>What is wrong with a bead's description; empty, with the bead, when nothing is.</summary>
+    public static ImmutableArray<Fault> OfBead(BeadDescription description, ReckoningData data, out Bead? bead)
+    {
+        var rules = new RuleList();
+        if (!Bead.TryMake(description, out bead, out var faults)) rules.Add(faults);
+        rules.Text("name", description.Name);
+        rules.Text("coating", description.Coating);
+        rules.Text("lot", description.Lot);
+        for (var i = 0; i < (description.Aliases.IsDefault ? 0 : description.Aliases.Length); i++)
+            rules.Text(string.Create(CultureInfo.InvariantCulture, $"aliases[{i}]"), description.Aliases[i]);
+        if (description.Pack is { } pack)
+        {
+            rules.Text("pack.unit", pack.Unit, mayBeEmpty: false);
+            if (pack.Beads > 0) rules.Number("pack.beads", pack.Beads, PackBeads);
+        }
+        if (description.Price is >= 0) rules.Number("price", (double)description.Price, Price);
+        if (description.Length is BeadLength.Row { Count: > 0 } row) rules.Number("row.count", row.Count, RowBeads);
+        if (description.Material is { } material && !data.Materials.ContainsKey(material.Key)) rules.Add(UnknownMaterial(material.Key, data));
+        if (description.OtherMaterial is { } other)
+        {
+            rules.Text("material", other, mayBeEmpty: false);
+            if (description.Material is null && description.DensityGPerCm3 is null && description.MassG is null) rules.Add(UnknownMaterial(other, data));
+        }
+        if (!rules.Faults.IsEmpty) bead = null;
+        return rules.Faults;
+    }
+
+    /// <summary>What is wrong with a wire.</summary>
+    public static ImmutableArray<Fault> OfWire(CoilWire wire, ReckoningData data)
+    {
+        var rules = new RuleList();
+        rules.Number("wireMm", wire.WireMm, WireMm);
+        if (wire.Datum == CoilDatum.MeasuredLoop) rules.Number("loopMm", wire.SizeMm, LoopMm);
+        else rules.Number(wire.Datum == CoilDatum.Inside ? "insideMm" : "centreMm", wire.SizeMm, CoilMm);
+        rules.Number("cutMm", wire.CutMm, CutMm);
+        if (wire.Steel is { } steel && !data.Steels.ContainsKey(steel.Key))
+            rules.Add(Fault.Of(FaultCodes.SteelUnknown, "steel", RuleList.Shown(steel.Key), ("known", string.Join(", ", data.Steels.Keys)),
+                ("nearest", NearestName.Of(steel.Key, data.Steels.Keys) ?? "")));
+        // The gauge is what is written down, so it must be the wire's own.
+        if (wire.GaugeName is { } gauge && !(WireGauge.TryParse(gauge, out var mm, out var name) && mm == wire.WireMm && name == gauge))
+            rules.Add(Fault.Of(FaultCodes.GaugeForm, "gauge", RuleList.Shown(gauge)));
+        return rules.Faults;
+    }
+
+    /// <summary>What is wrong with the ends.</summary>
+    public static ImmutableArray<Fault> OfEnds(WireEnds ends)
+    {
+        var rules = new RuleList();
+        foreach (var (at, end) in ((string, WireEnd)[])[("start", ends.Start), ("finish", ends.Finish)])
+        {
+            rules.Number(at + (end.Finish == EndFinish.TurnedLoop ? ".insideMm" : ".depthMm"), end.InsideMm, EndMm);
+            rules.Number(at + ".measuredMm", end.MeasuredMm, EndWireMm);
+        }
+        rules.Number("gripMm", ends.GripMm, GripMm);
+        rules.Number("spareMm", ends.SpareMm, SpareMm);
+        rules.Number("overlapMm", ends.OverlapMm, OverlapMm);
+        return rules.Faults;
+    }
+
+    /// <summary>What is wrong with the wearer.</summary>
+    public static ImmutableArray<Fault> OfWearer(Wearer wearer)
+    {
+        var rules = new RuleList();
+        rules.Number("wristMm", wearer.WristMm, WristMm);
+        rules.Number("easeMm", wearer.EaseMm, EaseMm);
+        rules.Number("bearingReachMm", wearer.BearingReachMm, ReachMm);
+        rules.Number("startAngleDeg", wearer.StartAngleDeg, StartAngleDeg);
+        return rules.Faults;
+    }
+
+    /// <summary>What is wrong with wishes for a piece of this order and these beads.</summary>
+    public static ImmutableArray<Fault> OfWishes(Wishes wishes, StringingOrder order, ImmutableArray<Bead> beads)
+    {
+        var rules = new RuleList();
+        for (var i = 0; i < (wishes.Places.IsDefault ? 0 : wishes.Places.Length); i++)
+        {
+            rules.Number(string.Create(CultureInfo.InvariantCulture, $"places[{i}].fromDeg"), wishes.Places[i].FromDeg, BearingDeg);
+            rules.Number(string.Create(CultureInfo.InvariantCulture, $"places[{i}].toDeg"), wishes.Places[i].ToDeg, BearingDeg);
+        }
+        rules.Number("turns", wishes.Turns, Turns);
+        rules.Number("focalWithinDeg", wishes.FocalWithinDeg, FocalWithinDeg);
+        var known = NamesForWishes(order, beads.Select(bead => bead.Id));
+        foreach (var name in wishes.Groups.Keys)
+            if (!known.Contains(name))
+                rules.Add(Fault.Of(FaultCodes.OrderUnknownName, $"groups.{RuleList.Shown(name)}", RuleList.Shown(name), ("nearest", NearestName.Of(name, known) ?? "")));
+        return rules.Faults;
+    }
+
+    /// <summary>The names that wishes may be for: groups that are strung and, for an order read in runs of one kind, the beads.</summary>
+    public static ImmutableSortedSet<string> NamesForWishes(StringingOrder order, IEnumerable<string> beadIds) =>
+        order.Groups.Select(group => group.Name).Concat(beadIds).ToImmutableSortedSet(StringComparer.Ordinal);
+
+    /// <summary>What is wrong with a measured row on a piece of this order and these beads.</summary>
+    public static ImmutableArray<Fault> OfRow(MeasuredRow row, StringingOrder order, ImmutableArray<Bead> beads, ReckoningData data)
+    {
+        var rules = new RuleList();
+        rules.Number("totalMm", row.TotalMm, RowMm);
+        return rules.Faults.IsEmpty ? MeasuredRowCheck.Of(row, order, beads, data.Choices.MeasuredAbsurdShare) : rules.Faults;
+    }
+
+    private static Fault UnknownMaterial(string key, ReckoningData data) =>
+        Fault.Of(FaultCodes.MaterialUnknown, "material", RuleList.Shown(key), ("known", string.Join(", ", data.Materials.Keys)),
+            ("nearest", NearestName.Of(key, data.Materials.Keys) ?? ""));
+
+    /// <summary>Faults as they are found.</summary>
+    private sealed class RuleList
+    {
+        private readonly ImmutableArray<Fault>.Builder _faults = ImmutableArray.CreateBuilder<Fault>();
+
+        public ImmutableArray<Fault> Faults => _faults.ToImmutable();
+
+        public void Add(Fault fault) => _faults.Add(fault);
+
+        public void Add(ImmutableArray<Fault> faults) => _faults.AddRange(faults);
+
+        public void Number(string field, double? value, Limits limits)
+        {
+            if (value is { } number && limits.Check(number) is { } fault)
+                _faults.Add(fault with { Field = field, Value = number.ToString("0.####", CultureInfo.InvariantCulture) });
+        }
+
+        public void Text(string field, string? text, bool mayBeEmpty = true)
+        {
+            if (text is null) return;
+            if (text.Length > MostText) _faults.Add(Fault.Of(FaultCodes.TextTooLong, field, Shown(text), ("max", MostText.ToString(CultureInfo.InvariantCulture))));
+            else if (!mayBeEmpty && string.IsNullOrWhiteSpace(text)) _faults.Add(Fault.Of(FaultCodes.TextEmpty, field, text));
+        }
+
+        public static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "...";
+    }
+}

@@ -41,6 +41,7 @@ public class LayeringTests
         ["Spread"],
         ["Readings"],
         ["Making", "Costing"],
+        ["Editing"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

@@ -29,6 +29,12 @@ public sealed record BenchWords
 
     /// <summary>The page of a piece's pattern sheet.</summary>
     public required SheetPageWords Sheet { get; init; }
+
+    /// <summary>What she does to the order, and what the bench says to it.</summary>
+    public required EditWords Edit { get; init; }
+
+    /// <summary>What the piece is besides its order.</summary>
+    public required FormWords Form { get; init; }
 }
 
 /// <summary>What the program says where it was started.</summary>
@@ -406,4 +412,261 @@ public sealed record SheetPageWords
 
     /// <summary>Some of it cannot be made.</summary>
     public required string NotMade { get; init; }
+}
+
+/// <summary>What she does to the order, and what the bench says to it.</summary>
+public sealed record EditWords
+{
+    /// <summary>What can be done with what is selected, as read aloud.</summary>
+    public required string Tools { get; init; }
+
+    /// <summary>Takes the last step back.</summary>
+    public required string Undo { get; init; }
+
+    /// <summary>Takes it again.</summary>
+    public required string Redo { get; init; }
+
+    /// <summary>Takes beads off the wire.</summary>
+    public required string TakeOff { get; init; }
+
+    /// <summary>Strings them a second time.</summary>
+    public required string Twice { get; init; }
+
+    /// <summary>Strings them several times.</summary>
+    public required string Repeat { get; init; }
+
+    /// <summary>How many times in all.</summary>
+    public required string Times { get; init; }
+
+    /// <summary>Moves them one bead toward the start.</summary>
+    public required string MoveBack { get; init; }
+
+    /// <summary>Moves them one bead toward the finish.</summary>
+    public required string MoveOn { get; init; }
+
+    /// <summary>Strings them once more from their other end.</summary>
+    public required string Mirror { get; init; }
+
+    /// <summary>The same with the last one standing once in the middle.</summary>
+    public required string MirrorAroundLast { get; init; }
+
+    /// <summary>Name for a group.</summary>
+    public required string GroupName { get; init; }
+
+    /// <summary>Makes them a group of this name.</summary>
+    public required string MakeGroup { get; init; }
+
+    /// <summary>Lets the group be no group any more.</summary>
+    public required string Ungroup { get; init; }
+
+    /// <summary>Every place is changed that the same words string.</summary>
+    public required string EveryPass { get; init; }
+
+    /// <summary>What a tap on a bead of the tray does.</summary>
+    public required string TapTo { get; init; }
+
+    /// <summary>Strings it after what is selected.</summary>
+    public required string After { get; init; }
+
+    /// <summary>Strings it before.</summary>
+    public required string Before { get; init; }
+
+    /// <summary>Strings it in place of each selected bead.</summary>
+    public required string Instead { get; init; }
+
+    /// <summary>Strings it between each two.</summary>
+    public required string Between { get; init; }
+
+    /// <summary>Strings it at the end, where nothing is selected.</summary>
+    public required string AtTheEnd { get; init; }
+
+    /// <summary>Strings it at the start, where nothing is selected.</summary>
+    public required string AtTheStart { get; init; }
+
+    /// <summary>The beads and groups to string, as read aloud.</summary>
+    public required string Tray { get; init; }
+
+    /// <summary>A bead or group of the tray, as read aloud: {name}.</summary>
+    public required string StringIt { get; init; }
+
+    /// <summary>What she asked for cannot be done: heading.</summary>
+    public required string Refused { get; init; }
+
+    /// <summary>Puts a note away that she has read.</summary>
+    public required string PutAway { get; init; }
+
+    /// <summary>Steps show on the page and are not written down: {steps}.</summary>
+    public required string NotWritten { get; init; }
+
+    /// <summary>Tries to write them again.</summary>
+    public required string TryAgain { get; init; }
+
+    /// <summary>The piece went on in another window: {steps} of hers wait.</summary>
+    public required string Behind { get; init; }
+
+    /// <summary>Drops her own steps and shows the piece as it is.</summary>
+    public required string TakeTheirs { get; init; }
+
+    /// <summary>Puts her own steps after the others.</summary>
+    public required string KeepMine { get; init; }
+
+    /// <summary>The piece was changed in another window and is shown as it is now.</summary>
+    public required string ChangedElsewhere { get; init; }
+
+    /// <summary>The shelf has the piece no more.</summary>
+    public required string Gone { get; init; }
+
+    /// <summary>The order as text, as read aloud.</summary>
+    public required string OrderText { get; init; }
+
+    /// <summary>How it is written and strung.</summary>
+    public required string OrderTextHint { get; init; }
+
+    /// <summary>Strings what was typed.</summary>
+    public required string StringText { get; init; }
+
+    /// <summary>Drops what was typed.</summary>
+    public required string DropText { get; init; }
+}
+
+/// <summary>What the piece is besides its order.</summary>
+public sealed record FormWords
+{
+    /// <summary>Heading.</summary>
+    public required string Heading { get; init; }
+
+    /// <summary>Part: title and wearer.</summary>
+    public required string PieceAndWearer { get; init; }
+
+    /// <summary>The title.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>The wrist.</summary>
+    public required string Wrist { get; init; }
+
+    /// <summary>Comfort beyond the beads.</summary>
+    public required string Ease { get; init; }
+
+    /// <summary>Where the starting end lies.</summary>
+    public required string Starts { get; init; }
+
+    /// <summary>On the underside.</summary>
+    public required string StartsUnderside { get; init; }
+
+    /// <summary>On top.</summary>
+    public required string StartsTop { get; init; }
+
+    /// <summary>So that the focal is on top.</summary>
+    public required string FocalOnTop { get; init; }
+
+    /// <summary>Elsewhere: {deg}.</summary>
+    public required string StartsElsewhere { get; init; }
+
+    /// <summary>The wearer is a child.</summary>
+    public required string Child { get; init; }
+
+    /// <summary>Part: the wire.</summary>
+    public required string Wire { get; init; }
+
+    /// <summary>Thickness of the wire.</summary>
+    public required string WireThickness { get; init; }
+
+    /// <summary>How the size of the coil is known.</summary>
+    public required string CoilBy { get; init; }
+
+    /// <summary>By its inside diameter.</summary>
+    public required string CoilInside { get; init; }
+
+    /// <summary>By its diameter from wire to wire.</summary>
+    public required string CoilCentre { get; init; }
+
+    /// <summary>By one loop measured.</summary>
+    public required string CoilLoop { get; init; }
+
+    /// <summary>The diameter.</summary>
+    public required string CoilDiameter { get; init; }
+
+    /// <summary>Length of the loop.</summary>
+    public required string LoopLength { get; init; }
+
+    /// <summary>The steel.</summary>
+    public required string Steel { get; init; }
+
+    /// <summary>The steel is not known.</summary>
+    public required string SteelUnknown { get; init; }
+
+    /// <summary>Wire that is cut already.</summary>
+    public required string CutAlready { get; init; }
+
+    /// <summary>Part: the ends.</summary>
+    public required string Ends { get; init; }
+
+    /// <summary>Finish of the starting end.</summary>
+    public required string AtStart { get; init; }
+
+    /// <summary>Finish of the other end.</summary>
+    public required string AtFinish { get; init; }
+
+    /// <summary>A turned loop.</summary>
+    public required string TurnedLoop { get; init; }
+
+    /// <summary>A glued cap.</summary>
+    public required string GluedCap { get; init; }
+
+    /// <summary>Inside of the loop.</summary>
+    public required string LoopInside { get; init; }
+
+    /// <summary>Depth of the cap's hole.</summary>
+    public required string CapDepth { get; init; }
+
+    /// <summary>Wire that a practice end used.</summary>
+    public required string PracticeEnd { get; init; }
+
+    /// <summary>Wire for the pliers.</summary>
+    public required string Grip { get; init; }
+
+    /// <summary>Wire to spare.</summary>
+    public required string Spare { get; init; }
+
+    /// <summary>How far the ends lie over each other.</summary>
+    public required string Overlap { get; init; }
+
+    /// <summary>Part: what she wants.</summary>
+    public required string Wishes { get; init; }
+
+    /// <summary>Like over like.</summary>
+    public required string WishLiningUp { get; init; }
+
+    /// <summary>No wish.</summary>
+    public required string WishAny { get; init; }
+
+    /// <summary>Mixed.</summary>
+    public required string WishMix { get; init; }
+
+    /// <summary>In columns.</summary>
+    public required string WishColumns { get; init; }
+
+    /// <summary>Turns that it is designed for.</summary>
+    public required string WishTurns { get; init; }
+
+    /// <summary>Part: what she measured.</summary>
+    public required string FromTheBench { get; init; }
+
+    /// <summary>What to measure and how it is used.</summary>
+    public required string FromTheBenchHint { get; init; }
+
+    /// <summary>A row to measure: {first}, {last}.</summary>
+    public required string RowOf { get; init; }
+
+    /// <summary>No row is selected.</summary>
+    public required string RowNone { get; init; }
+
+    /// <summary>A measured row: {first}, {last}, {mm}.</summary>
+    public required string MeasuredRow { get; init; }
+
+    /// <summary>Takes a measured row out.</summary>
+    public required string RemoveRow { get; init; }
+
+    /// <summary>What was typed is no length: {min}, {max}.</summary>
+    public required string NoLength { get; init; }
 }

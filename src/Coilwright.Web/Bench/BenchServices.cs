@@ -21,7 +21,9 @@ internal static class BenchServices
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();
         services.AddHostedService<FirstPieceReady>();
+        services.AddSingleton<PieceNews>();
         services.AddScoped<BenchSession>();
+        services.AddScoped<BenchHands>();
         services.AddScoped<PreferencesKeeper>();
     }
 

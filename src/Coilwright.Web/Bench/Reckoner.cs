@@ -34,7 +34,7 @@ public sealed class Reckoner(ReckoningData data)
     public Reckoned Reckon(ShelvedPiece piece, double wristMm)
     {
         if (Known(piece, wristMm) is { } known) return known;
-        var reckoned = Reckoning.Of(piece.Piece, data, new ReckonRequest { WristMm = wristMm });
+        var reckoned = Reckon(piece.Piece, wristMm);
         lock (_gate)
         {
             _last.AddFirst(((piece.Id, piece.Revision, wristMm), reckoned));
@@ -42,4 +42,7 @@ public sealed class Reckoner(ReckoningData data)
         }
         return reckoned;
     }
+
+    /// <summary>The readings of a piece that is not on the shelf as it is. Nothing of it is kept.</summary>
+    public Reckoned Reckon(Piece piece, double wristMm) => Reckoning.Of(piece, data, new ReckonRequest { WristMm = wristMm });
 }

@@ -26,6 +26,9 @@ public sealed class RowKeyEventArgs : EventArgs
 
     /// <summary>Whether Shift is held.</summary>
     public bool Extends { get; set; }
+
+    /// <summary>Whether Alt is held.</summary>
+    public bool Moves { get; set; }
 }
 
 /// <summary>Events that wwwroot/bench.js makes of the browser's own.</summary>

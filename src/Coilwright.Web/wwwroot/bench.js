@@ -57,9 +57,24 @@
     browserEventName: 'keydown',
     createEventArgs: e => {
       const all = (e.ctrlKey || e.metaKey) && e.key.toLowerCase() === 'a';
-      if (!e.altKey && (all || taken.has(e.key))) e.preventDefault();
-      return { key: all ? 'All' : e.key, adds: e.ctrlKey || e.metaKey, extends: e.shiftKey };
+      const letter = /^[A-Za-z2-9]$/.test(e.key) && !e.ctrlKey && !e.metaKey;
+      const moves = e.altKey && (e.key === 'ArrowLeft' || e.key === 'ArrowRight');
+      if (moves || (!e.altKey && (all || letter || taken.has(e.key)))) e.preventDefault();
+      // A letter with Ctrl or Alt belongs to the browser, and is no bead.
+      const key = all ? 'All' : /^.$/.test(e.key) && e.key !== ' ' && (!letter || e.altKey) ? '' : e.key;
+      return { key, adds: e.ctrlKey || e.metaKey, extends: e.shiftKey, moves };
     },
+  });
+
+  // Taking back and taking again by the keys that everyone's hands know, wherever on the bench they are; a box that is typed in has its own.
+  document.addEventListener('keydown', e => {
+    if (!(e.ctrlKey || e.metaKey) || e.altKey || (e.target instanceof Element && e.target.closest('input:not([type=radio], [type=checkbox], [type=range]), textarea, select'))) return;
+    const key = e.key.toLowerCase();
+    const wanted = key === 'z' ? (e.shiftKey ? 'redo' : 'undo') : key === 'y' ? 'redo' : null;
+    const button = wanted && document.querySelector(`button[data-key="${wanted}"]`);
+    if (!button) return;
+    e.preventDefault();
+    button.click();
   });
 
   // The page lost the program. The framework tells by this event; a page that it cannot take up again is loaded anew, with what was kept.

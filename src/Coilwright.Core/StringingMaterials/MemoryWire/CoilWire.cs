@@ -60,6 +60,19 @@ public sealed record CoilWire(double WireMm, CoilDatum Datum, double SizeMm, Wir
     /// <summary>The name she bought it by, as <c>22 AWG</c>, when the thickness came from a gauge; else null.</summary>
     public string? GaugeName { get; init; }
 
+    /// <summary>The same coil with its size said on another circle. The coil itself stays as it is.</summary>
+    /// <param name="datum">The circle.</param>
+    public CoilWire By(CoilDatum datum) => this with
+    {
+        Datum = datum,
+        SizeMm = datum switch
+        {
+            CoilDatum.Inside => 2 * RelaxedRadiusMm - WireMm,
+            CoilDatum.CentreLine => 2 * RelaxedRadiusMm,
+            _ => LoopMm,
+        },
+    };
+
     /// <summary>Mass of one loop, g: pi/4 d^2 2 pi R0 rho; null when the steel is unknown.</summary>
     public double? LoopMassG => Steel is null ? null : Math.PI / 4 * WireMm * WireMm * LoopMm * Steel.DensityGPerCm3 / 1000;
 }

@@ -81,6 +81,7 @@ public sealed class BenchHands(BenchSession session)
     /// <summary>Does what a key on the rows asks for. False when the key asks for no edit.</summary>
     /// <param name="key">The key by its name in the browser.</param>
     /// <param name="moves">Whether Alt is held.</param>
+    /// <param name="doing">The edit on its way.</param>
     public bool TryKey(string key, bool moves, out Task doing)
     {
         doing = (key, moves) switch

@@ -47,10 +47,13 @@ public sealed class EditingTests(BenchInBrowser bench) : IClassFixture<BenchInBr
         await Expect(Beads(page).Nth(5)).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("^6, " + System.Text.RegularExpressions.Regex.Escape(first)));
         await Button(page, "Twice").ClickAsync();
         await Expect(Tape(page)).ToHaveTextAsync($"{Strung + 2}");
+        // Both of the two stay selected, and go on and off together.
         await Button(page, "Move on").ClickAsync();
+        await Expect(Beads(page).Nth(7)).ToHaveAttributeAsync("aria-selected", "true");
         await Button(page, "Take off").ClickAsync();
-        await Expect(Tape(page)).ToHaveTextAsync($"{Strung + 1}");
+        await Expect(Tape(page)).ToHaveTextAsync($"{Strung}");
         for (var i = 0; i < 5; i++) await Button(page, "Take back").ClickAsync();
+        await Expect(Button(page, "Take back")).ToBeDisabledAsync();
         await Expect(Tape(page)).ToHaveTextAsync($"{Strung}");
         await Expect(Button(page, "Take back")).ToBeDisabledAsync();
         await Button(page, "Take again").ClickAsync();

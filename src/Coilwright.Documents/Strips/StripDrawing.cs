@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Beads;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.BeadFigures;
 using Coilwright.Documents.Drawing;
@@ -24,6 +25,17 @@ public sealed class StripDrawing
         var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);
         _figures = reckoned.Counts.Select((k, i) => (k.KindIndex, Figure: new BeadFigure(k.Bead, "kind-" + k.Letter.ToLowerInvariant(), scale, patterns[i], inks ?? Palette.Colour)))
             .ToImmutableDictionary(f => f.KindIndex, f => f.Figure);
+    }
+
+    /// <summary>One bead by itself, strung or not: a picture that brings its own symbols.</summary>
+    /// <param name="bead">The bead.</param>
+    /// <param name="scale">Millimetres of the picture for one of the bead.</param>
+    /// <param name="inks">The inks; in colour when null.</param>
+    public static Picture Alone(Bead bead, double scale = 1, Palette? inks = null)
+    {
+        var figure = new BeadFigure(bead, "alone", scale, Likenesses.Patterns([bead])[0], inks ?? Palette.Colour);
+        var (halfLength, halfWidth) = (figure.Silhouette.HalfLengthMm + MarginMm, figure.Silhouette.HalfWidthMm + MarginMm);
+        return new Picture(2 * halfLength, 2 * halfWidth, bead.Name, "", [new Stamp(figure.At(0), new Point(halfLength, halfWidth))]);
     }
 
     /// <summary>The symbols that its pictures are put together from.</summary>

@@ -93,7 +93,7 @@ public partial class EveryLanguageTests
     // What is the same in another language and in English: signs of units, and words that are.
     private static readonly Dictionary<string, string[]> SameAsEnglish = new(StringComparer.Ordinal)
     {
-        ["de"] = ["mm", "g", "{grams} g", "A4", "Heishi", "Nugget", "Rondelle"],
+        ["de"] = ["mm", "g", "{grams} g", "A4", "Heishi", "Material", "Name", "Nugget", "Rondelle"],
     };
 
     public static TheoryData<string> Others => [.. Languages.All.Where(l => l.Code != "en").Select(l => l.Code)];

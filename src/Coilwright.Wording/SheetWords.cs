@@ -215,6 +215,9 @@ public sealed record SheetWords
     /// <summary>Under the heading.</summary>
     public required string TurnRowsNote { get; init; }
 
+    /// <summary>What a further part of them shows, where one page does not hold them all: {first}, {last} of the rows.</summary>
+    public required string RowsAlt { get; init; }
+
     /// <summary>Heading.</summary>
     public required string Strips { get; init; }
 

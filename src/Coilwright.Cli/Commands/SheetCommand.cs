@@ -81,7 +81,8 @@ internal static class SheetCommand
             if (SafeFile.Write(place, file.Bytes.Span) is { } fault) return new Made([fault], place);
             written.Add(place);
         }
-        return new Made([.. files.SelectMany(f => f.Faults)], path) { Reckoned = reckoned, Written = written.ToImmutable() };
+        // Where on the page such a text would have stood says nothing about the piece file.
+        return new Made([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.ToImmutable() };
     }
 
     // The piece's own name: my-bracelet of my-bracelet.piece.json. A pipe has none.

@@ -36,7 +36,7 @@ public static class CoilViewDrawing
         return Draw(reckoned, options, options.WidthMm is { } width ? (width - 2 * options.MarginMm - 2 * EdgeMm) / TrueSize(reckoned).WidthMm : 1);
     }
 
-    /// <summary>Draws the coil as large as it goes into a room; null where it would come out narrower than the least width, as one of very many turns would.</summary>
+    /// <summary>Draws the coil as large as it goes into a room, though never larger than it is; null where it would come out narrower than the least width, as one of very many turns would, or of a single bead.</summary>
     /// <param name="reckoned">The readings.</param>
     /// <param name="mostMm">The room.</param>
     /// <param name="leastWidthMm">The least width of the whole picture, mm.</param>
@@ -47,7 +47,7 @@ public static class CoilViewDrawing
         var around = 2 * (options.MarginMm + EdgeMm);
         // Beneath it one or two lines of words.
         var words = CaptionGapMm + 2 * new PictureStyle(options).Caption.LineMm;
-        var scale = Math.Min((mostMm.WidthMm - around) / whole.WidthMm, (mostMm.HeightMm - around - words) / whole.HeightMm);
+        var scale = Math.Min(1, Math.Min((mostMm.WidthMm - around) / whole.WidthMm, (mostMm.HeightMm - around - words) / whole.HeightMm));
         var width = whole.WidthMm * scale + around;
         return width < leastWidthMm ? null : Draw(reckoned, options with { WidthMm = width }, scale);
     }

@@ -77,8 +77,9 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         [
             new Block.Heading(2, _words.TurnRows),
             new Block.Paragraph(_words.TurnRowsNote),
-            new Block.Figure(pictures.LaidStraight, pictures.LaidStraight.Description) { FullWidth = true },
+            new Block.Figure(pictures.LaidStraight[0].Picture, pictures.LaidStraight[0].Picture.Description) { FullWidth = true },
         ]),
+        .. pictures.LaidStraight.Skip(1).Select(part => new Block.Figure(part.Picture, Fill(_words.RowsAlt, ("first", part.First), ("last", part.Last))) { FullWidth = true }),
     ];
 
     private string Lead()

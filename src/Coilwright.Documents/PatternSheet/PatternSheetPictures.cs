@@ -32,8 +32,8 @@ internal sealed class PatternSheetPictures
     /// <summary>How its ends are finished, in stages.</summary>
     public required Picture Ends { get; init; }
 
-    /// <summary>The turns apart, with what lines up.</summary>
-    public required Picture LaidStraight { get; init; }
+    /// <summary>The turns apart, with what lines up: in one picture, or in as many as the page's height asks for, each with its first and last row, from 1.</summary>
+    public required ImmutableArray<(Picture Picture, int First, int Last)> LaidStraight { get; init; }
 
     /// <summary>A ruler to hold a real one against.</summary>
     public required Picture CheckRuler { get; init; }
@@ -55,10 +55,28 @@ internal sealed class PatternSheetPictures
             Coil = CoilViewDrawing.Within(reckoned, (CoilWidthMm, setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightMm), LeastCoilMm,
                 new PictureOptions { Paper = false, MarginMm = 0.5, Language = language }),
             Ends = EndStagesDrawing.Of(reckoned, new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language }),
-            LaidStraight = TurnRowsDrawing.Of(reckoned, rows),
+            LaidStraight = [.. Parts(reckoned, rows, setup)],
             CheckRuler = Ruler(language),
             Strips = TurnStrip.Of(reckoned, language),
         };
+    }
+
+    private static IEnumerable<(Picture Picture, int First, int Last)> Parts(Reckoned reckoned, TurnRowsOptions options, PageSetup setup)
+    {
+        // Room for the heading and the words that stand above the first of them.
+        const double headingMm = 32;
+        var room = (setup.Paper.HeightMm - setup.TopMm - setup.BottomMm) / setup.Enlarged - headingMm;
+        var whole = TurnRowsDrawing.Of(reckoned, options);
+        var rows = TurnRowsDrawing.RowsOf(reckoned);
+        if (whole.HeightMm <= room)
+        {
+            yield return (whole, 1, rows);
+            yield break;
+        }
+        // Rows differ in height: as many as fit if all were like the average, and a little less.
+        var most = Math.Max(1, (int)(0.92 * rows * room / whole.HeightMm));
+        for (var first = 0; first < rows; first += most)
+            yield return (TurnRowsDrawing.Of(reckoned, options with { FirstRow = first, MostRows = most }), first + 1, Math.Min(rows, first + most));
     }
 
     /// <summary>The turns laid straight at true size, as a drawing by itself.</summary>

@@ -35,7 +35,7 @@ public static class TurnRowsDrawing
         var marks = ImmutableArray.CreateBuilder<Mark>();
         double left = frame.MarginMm, right = frame.PageMm - frame.MarginMm;
         var y = options.RowsAlone ? frame.MarginMm / 2 : HeaderComposition.Lay(style, model, !options.Close, left, right, frame.MarginMm, marks) + 5;
-        y = options.Close ? CloseRows(style, model, frame, figures, y, marks) : Rows(style, model, frame, figures, y, marks);
+        y = options.Close ? CloseRows(style, model, frame, figures, y, marks) : Rows(style, model, frame, figures, options, y, marks);
         if (!options.RowsAlone)
         {
             marks.Add(new Line(new Point(left, y), new Point(right, y), new Pen(style.Inks.Hairline, 0.25)));
@@ -87,7 +87,10 @@ public static class TurnRowsDrawing
         return new RowFrame(edge, scale, model.RowMm * scale, page, options.MarginMm, edge + model.TopMm * scale);
     }
 
-    private static double Rows(Style style, TurnRowsModel model, RowFrame frame, IReadOnlyDictionary<int, BeadFigure> figures, double topMm,
+    /// <summary>How many rows a piece has.</summary>
+    internal static int RowsOf(Reckoned reckoned) => TurnRowsModel.Of(reckoned).Rows.Length;
+
+    private static double Rows(Style style, TurnRowsModel model, RowFrame frame, IReadOnlyDictionary<int, BeadFigure> figures, TurnRowsOptions options, double topMm,
         ImmutableArray<Mark>.Builder marks)
     {
         var inTheWay = new List<Box>();
@@ -96,7 +99,8 @@ public static class TurnRowsDrawing
         var laid = new List<Mark>();
         var (letters, words) = (0, 0);
         var hasLongTieWords = RowComposition.HasRoomForLongTieWords(style, model, frame);
-        for (var r = 0; r < model.Rows.Length; r++)
+        var end = Math.Min(model.Rows.Length, options.FirstRow + Math.Min(options.MostRows, model.Rows.Length));
+        for (var r = options.FirstRow; r < end; r++)
         {
             var row = new RowComposition(style, model, frame, r, figures, hasLongTieWords).Lay();
             var wire = y + RowGapMm - row.Extent.TopMm;

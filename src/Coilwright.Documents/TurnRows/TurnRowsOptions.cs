@@ -32,6 +32,12 @@ public sealed record TurnRowsOptions
     /// that line up.</summary>
     public bool Close { get; init; }
 
+    /// <summary>The first row that is drawn, from 0: a part of the rows, for a page that cannot hold them all. Not for rows that lie close.</summary>
+    internal int FirstRow { get; init; }
+
+    /// <summary>At most so many rows are drawn, from 1.</summary>
+    internal int MostRows { get; init; } = int.MaxValue;
+
     /// <summary>White round the whole, mm: none is needed where the picture stands in a page's own margins.</summary>
     public double MarginMm { get; init; } = 8;
 

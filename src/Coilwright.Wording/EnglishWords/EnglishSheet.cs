@@ -77,6 +77,7 @@ internal static class EnglishSheet
 
         TurnRows = "The turns, laid straight",
         TurnRowsNote = "What lies over what on the wrist lies over what here. A hatched bar between two turns marks where like lies over like.",
+        RowsAlt = "The turns laid straight, rows {first} to {last}",
         Strips = "Strips at true size",
         StripsNote = "Lay each turn's beads on its strip before you string them. Bare wire between beads is what the curve of the wrist opens.",
         CheckRuler = "Measure this ruler first: it is {mm:exact} long. If it is not, print again at 100 %.",

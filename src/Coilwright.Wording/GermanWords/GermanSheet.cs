@@ -77,6 +77,7 @@ internal static class GermanSheet
 
         TurnRows = "Die Windungen, gerade gelegt",
         TurnRowsNote = "Was am Handgelenk übereinanderliegt, liegt auch hier übereinander. Ein schraffierter Balken zwischen zwei Windungen zeigt, wo Gleiches über Gleichem liegt.",
+        RowsAlt = "Die Windungen, gerade gelegt, Reihen {first} bis {last}",
         Strips = "Streifen in Originalgröße",
         StripsNote = "Die Perlen jeder Windung vor dem Auffädeln auf ihren Streifen legen. Den blanken Draht dazwischen öffnet die Rundung des Handgelenks.",
         CheckRuler = "Zuerst dieses Lineal nachmessen: Es ist {mm:exact} lang. Wenn nicht, noch einmal mit 100 % drucken.",

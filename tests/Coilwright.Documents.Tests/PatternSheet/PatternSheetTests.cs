@@ -8,6 +8,7 @@ using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Core.Tests;
 using Coilwright.Documents.Pages;
+using Coilwright.Documents.Pages.Composition;
 using Coilwright.Documents.PatternSheet;
 using Coilwright.Documents.Strips;
 using Coilwright.Documents.Tests.Rendering;
@@ -252,6 +253,37 @@ public sealed partial class PatternSheetTests : IDisposable
         var reckoned = DrawnPieces.Reckon(Kinds(12, 2000));
         Assert.Equal(2000, CountedFromMaterials(Sheet(reckoned)).Values.Sum());
         Assert.Contains("No syntax", Programs.Output("qpdf", "--check", _place.File("sheet.pdf", File(reckoned, "sheet.pdf"))), StringComparison.Ordinal);
+    }
+
+    // Rows of many turns go on from page to page; none is shrunk until its letters cannot be read.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void However_many_turns_there_are_no_picture_is_made_smaller_than_it_was_drawn(bool large)
+    {
+        var setup = new PageSetup { LargePrint = large };
+        var pages = Composer.Compose(Sheet(DrawnPieces.Reckon(Kinds(3, 2000)), setup), setup);
+        var drawn = pages.SelectMany(p => p.Marks).OfType<PageMark.Drawing>().ToArray();
+        Assert.True(drawn.Count(d => d.Picture.Marks.OfType<Documents.Drawing.Group>().Any(g => g.Class == "row")) > 3, "The rows are meant to need several pages.");
+        // A part whose rows are taller than most may give way a little.
+        Assert.All(drawn, d => Assert.InRange(d.PointsPerMm * PageSetup.PointMm, 0.9, 1.5 + 1e-9));
+    }
+
+    [Fact]
+    public void Every_row_is_drawn_once_over_all_parts()
+    {
+        var sheet = Sheet(DrawnPieces.Reckon(Kinds(3, 2000)));
+        var rows = Flat(sheet.Blocks).OfType<Block.Figure>().SelectMany(f => f.Picture.Marks.OfType<Documents.Drawing.Group>()).Where(g => g.Class == "row").Select(g => g.Id).ToArray();
+        Assert.Equal(Enumerable.Range(1, rows.Length).Select(r => "row-" + r.ToString(CultureInfo.InvariantCulture)), rows);
+    }
+
+    [Fact]
+    public void A_single_bead_and_very_many_turns_have_no_coil_at_the_head()
+    {
+        bool HasCoil(Piece piece) => Flat(Sheet(DrawnPieces.Reckon(piece)).Blocks).OfType<Block.Figure>().Any(f => f.Picture.Marks.OfType<Documents.Drawing.Group>().Any(g => g.Class == "coil"));
+        Assert.True(HasCoil(DrawnPieces.Repeat()));
+        Assert.False(HasCoil(Kinds(1, 1)));
+        Assert.False(HasCoil(Kinds(3, 2000)));
     }
 
     [Fact]

@@ -1,7 +1,9 @@
 using Bunit;
 using Coilwright.Core.Readings;
+using Coilwright.Storage.Shelf;
 using Coilwright.Web.Bench;
 using Coilwright.Web.Components.Bench;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Coilwright.Web.Tests.Components;
 
@@ -9,7 +11,15 @@ namespace Coilwright.Web.Tests.Components;
 public sealed class ShownAsTextTests : BunitContext
 {
     // What the page asks of the browser is where to scroll to; here there is none.
-    public ShownAsTextTests() => JSInterop.Mode = JSRuntimeMode.Loose;
+    public ShownAsTextTests()
+    {
+        JSInterop.Mode = JSRuntimeMode.Loose;
+        Services.AddSingleton(Examples.Data);
+        Services.AddSingleton<IPieceShelf>(new MemoryShelf(TimeProvider.System));
+        Services.AddSingleton<Reckoner>();
+        Services.AddSingleton<PieceNews>();
+        Services.AddSingleton<BenchSession>();
+    }
 
     public static TheoryData<string> Names =>
     [

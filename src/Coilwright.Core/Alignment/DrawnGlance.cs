@@ -4,15 +4,15 @@ namespace Coilwright.Core.Alignment;
 internal sealed class DrawnGlance
 {
     private readonly OverlayScratch _scratch;
-    private readonly int[] _order;
     private readonly double _chance, _leastOverShare;
     private readonly int[] _blockEnds, _blockNames;
     private readonly double[] _blockLengths;
-    private readonly VisibleRow _blocks;
+    private readonly VisibleRow _blocks = new(0);
 
     public DrawnGlance(OverlayScratch scratch, int[] order, GroupStretches groups, double chance, double leastOverShare)
     {
-        (_scratch, _order, _chance, _leastOverShare) = (scratch, order, chance, leastOverShare);
+        (_scratch, _chance, _leastOverShare) = (scratch, chance, leastOverShare);
+        order.CopyTo(scratch.Kinds);
         var ends = new List<int>();
         var names = new List<int>();
         for (var r = 0; r < groups.Runs.Length; r++)
@@ -23,7 +23,6 @@ internal sealed class DrawnGlance
         if (ends.Count == 0 || ends[^1] < order.Length) Add(order.Length, -1);
         (_blockEnds, _blockNames) = ([.. ends], [.. names]);
         _blockLengths = new double[ends.Count];
-        _blocks = new VisibleRow(ends.Count + 8);
 
         void Add(int end, int name)
         {
@@ -35,19 +34,23 @@ internal sealed class DrawnGlance
     /// <summary>Room for the shares of a draw, mm; fill it before asking.</summary>
     public Span<double> Shares => _scratch.Shares;
 
+    /// <summary>Where each bead's share ends in the draw, mm from the starting end; worked out anew each time it is asked for.</summary>
+    public ReadOnlySpan<double> EndsMm() => _scratch.EndsMm();
+
     /// <summary>The headline and lining up by bead against chance; null where too little lies over anything.</summary>
-    public (double? Cover, double? Relative) At(double wirePerTurnMm)
+    /// <param name="endsMm">The draw's <see cref="EndsMm"/>.</param>
+    /// <param name="wirePerTurnMm">Its wire per turn, mm.</param>
+    public (double? Cover, double? Relative) At(ReadOnlySpan<double> endsMm, double wirePerTurnMm)
     {
-        _order.CopyTo(_scratch.Kinds);
         var (weighted, over) = _scratch.Weigh(wirePerTurnMm);
         // The same least lengths as in the report.
         if (over < Math.Max(_leastOverShare * wirePerTurnMm, Headline.NoLengthMm)) return (null, null);
-        var bead = 0;
+        double along = 0;
         for (var b = 0; b < _blockEnds.Length; b++)
         {
-            double length = 0;
-            for (; bead < _blockEnds[b]; bead++) length += _scratch.Shares[bead];
-            _blockLengths[b] = length;
+            var end = endsMm[_blockEnds[b] - 1];
+            _blockLengths[b] = end - along;
+            along = end;
         }
         _blocks.Lay(_blockLengths, _blockNames, _scratch.Hidden);
         var (own, groups) = _blocks.OwnAt(wirePerTurnMm);

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Coilwright.Core.Numerics;
 
 /// <summary>Random draws by counter: draw k of stream s under a seed is the same whenever and on whatever thread it is asked.</summary>
@@ -20,6 +22,31 @@ public readonly struct SeededDraws(ulong seed, ulong stream)
     /// <summary>Draw k in (-1, 1).</summary>
     public double Signed(ulong k) => (unchecked((long)Bits(k)) >> 10) * (1.0 / (1L << 53)) + 0.5 / (1L << 53);
 
+    /// <summary>Draws from the first on in (-1, 1), each the same as <see cref="Signed(ulong)"/> gives it alone.</summary>
+    /// <param name="first">The first one's number.</param>
+    /// <param name="into">Takes as many as it has room for.</param>
+    public void Signed(ulong first, Span<double> into)
+    {
+        var at = BaseOf(first);
+        var i = 0;
+        for (; i <= into.Length - AtOnce; i += AtOnce, at += AtOnceFurther) Signed(at).CopyTo(into[i..]);
+        for (; i < into.Length; i++) into[i] = Signed(unchecked(first + (ulong)i));
+    }
+
+    /// <summary>Sum of draws from the first on in (-1, 1), each times its factor.</summary>
+    /// <param name="first">The first one's number.</param>
+    /// <param name="factors">A factor for each draw.</param>
+    public double SumOfSigned(ulong first, ReadOnlySpan<double> factors)
+    {
+        var at = BaseOf(first);
+        var sums = Vector256<double>.Zero;
+        var i = 0;
+        for (; i <= factors.Length - AtOnce; i += AtOnce, at += AtOnceFurther) sums += Signed(at) * Vector256.Create(factors[i..]);
+        var sum = Vector256.Sum(sums);
+        for (; i < factors.Length; i++) sum += factors[i] * Signed(unchecked(first + (ulong)i));
+        return sum;
+    }
+
     /// <summary>The finaliser.</summary>
     public static ulong Mix(ulong z)
     {
@@ -29,5 +56,22 @@ public readonly struct SeededDraws(ulong seed, ulong stream)
             z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
             return z ^ (z >> 31);
         }
+    }
+
+    // Several at once: the same steps as one by one, in whole numbers, so that the outcome is the same to the last bit.
+    private static readonly int AtOnce = Vector256<ulong>.Count;
+    private static readonly Vector256<ulong> Further = Vector256.Create(0, Weyl, unchecked(2 * Weyl), unchecked(3 * Weyl));
+    private static readonly Vector256<ulong> AtOnceFurther = Vector256.Create(unchecked(4 * Weyl));
+
+    private Vector256<ulong> BaseOf(ulong first) => Vector256.Create(unchecked(_base + (first + 1) * Weyl)) + Further;
+
+    private static Vector256<double> Signed(Vector256<ulong> at) =>
+        Vector256.ConvertToDouble(Mix(at).AsInt64() >> 10) * (1.0 / (1L << 53)) + Vector256.Create(0.5 / (1L << 53));
+
+    private static Vector256<ulong> Mix(Vector256<ulong> z)
+    {
+        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9UL;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBUL;
+        return z ^ (z >>> 31);
     }
 }

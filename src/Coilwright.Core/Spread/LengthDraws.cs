@@ -75,24 +75,33 @@ public sealed class LengthDraws
         var draws = new SeededDraws(_seed, k);
         var length = _certainMm;
         foreach (var kind in _lots) length += _lotShareMm[kind] * LotShift(draws, kind);
-        var half = _drawnHalf;
-        for (var i = 0; i < half.Length; i++) length += half[i] * draws.Signed((ulong)(i + _lotRelativeSd.Length));
-        return length;
+        return length + draws.SumOfSigned(FirstBead, _drawnHalf);
     }
 
     /// <summary>Each bead's share of the wire in draw k, mm, into <paramref name="shares"/>; their sum is <see cref="LengthMm"/> of k.</summary>
     public void Shares(ulong k, Span<double> shares)
     {
         var draws = new SeededDraws(_seed, k);
-        _shares.CopyTo(shares);
-        Span<double> shift = stackalloc double[Math.Min(_lotRelativeSd.Length, 512)];
-        if (shift.Length < _lotRelativeSd.Length) shift = new double[_lotRelativeSd.Length];
-        shift.Clear();
-        foreach (var kind in _lots) shift[kind] = LotShift(draws, kind);
-        for (var i = 0; i < shares.Length; i++) shares[i] += _shares[i] * shift[_kinds[i]];
-        for (var i = 0; i < _drawnBeads.Length; i++)
-            shares[_drawnBeads[i]] += _drawnHalf[i] * draws.Signed((ulong)(i + _lotRelativeSd.Length));
+        const int atOnce = 256;
+        Span<double> room = stackalloc double[atOnce];
+        var larger = _lotRelativeSd.Length <= atOnce ? room[.._lotRelativeSd.Length] : new double[_lotRelativeSd.Length];
+        larger.Fill(1);
+        foreach (var kind in _lots) larger[kind] += LotShift(draws, kind);
+        ReadOnlySpan<int> kinds = _kinds.AsSpan(0, shares.Length);
+        ReadOnlySpan<double> means = _shares.AsSpan(0, shares.Length);
+        for (var i = 0; i < shares.Length; i++) shares[i] = means[i] * larger[kinds[i]];
+        for (var first = 0; first < _drawnBeads.Length; first += atOnce)
+        {
+            var signed = room[..Math.Min(atOnce, _drawnBeads.Length - first)];
+            draws.Signed(FirstBead + (ulong)first, signed);
+            var beads = _drawnBeads.AsSpan(first, signed.Length);
+            var half = _drawnHalf.AsSpan(first, signed.Length);
+            for (var i = 0; i < signed.Length; i++) shares[beads[i]] += half[i] * signed[i];
+        }
     }
+
+    // Lots take the first numbers of a draw, one for each kind; beads whose length is in doubt take the next ones.
+    private ulong FirstBead => (ulong)_lotRelativeSd.Length;
 
     // The inverse of the cut normal: one draw, no rejection, so that draws keep their numbers.
     private double LotShift(SeededDraws draws, int kind) =>

@@ -28,34 +28,28 @@ internal sealed class SpreadModel(Piece piece, ReckoningChoices choices, WornTur
         var angle = new double[count];
         var cover = new double?[count];
         var relative = new double?[count];
-        var fits = 0;
+        var fits = new bool[count];
         SharedWork.Run(count, (from, to) =>
         {
             var drawn = liningUp.DrawnFrom(lie, worn.PitchMm);
-            var here = 0;
             for (var k = from; k < to; k++)
             {
                 cancel.ThrowIfCancellationRequested();
                 draws.Shares((ulong)k, drawn.Shares);
+                var ends = drawn.EndsMm();
                 // The circumference is drawn over its band on a stream of its own, so that the beads' draws keep their numbers.
                 var c = worn.CircumferenceMm + worn.BandMm * new SeededDraws(~seed, (ulong)k).Signed(0);
                 var turn = turns.WirePerTurnMm(c);
-                double beaded = 0, middle = 0;
-                for (var i = 0; i < drawn.Shares.Length; i++)
-                {
-                    if (i == focal) middle = beaded + drawn.Shares[i] / 2;
-                    beaded += drawn.Shares[i];
-                }
-                length[k] = beaded;
-                if (Fits(beaded, lie.WirePerTurnMm, wire, lie.BeadedMm)) here++;
+                length[k] = ends[^1];
+                fits[k] = Fits(length[k], lie.WirePerTurnMm, wire, lie.BeadedMm);
                 // Told as one band about the mean lie's angle, so that it does not break at the underside.
-                if (focal is { } f) angle[k] = lie.AngleDeg(f) + Angles.NormalizedDeg(lie.StartAngleDeg + 360 * middle / turn - lie.AngleDeg(f));
-                (cover[k], relative[k]) = drawn.At(turn);
+                if (focal is { } f)
+                    angle[k] = lie.AngleDeg(f) + Angles.NormalizedDeg(lie.StartAngleDeg + 360 * (ends[f] - drawn.Shares[f] / 2) / turn - lie.AngleDeg(f));
+                (cover[k], relative[k]) = drawn.At(ends, turn);
             }
-            Interlocked.Add(ref fits, here);
         }, cancel);
         var asked = piece.Wishes.Turns is not null || piece.Ends.OverlapMm is not null || piece.Wire.CutMm is not null;
-        return new SpreadReport(count, draws.LengthSdMm, Band(length)!.Value, asked ? (double)fits / count : null, Band(cover), Band(relative),
+        return new SpreadReport(count, draws.LengthSdMm, Band(length)!.Value, asked ? (double)fits.Count(f => f) / count : null, Band(cover), Band(relative),
             focal is null ? null : Band(angle));
     }
 

@@ -142,7 +142,7 @@ public class LiningUpAgainstLatticeTests
         var report = model.Measure(p.Lie, p.PitchMm, p.AveragingMm, 1);
         var draw = model.DrawnFrom(p.Lie, p.PitchMm);
         p.Lie.SharesMm.CopyTo(draw.Shares);
-        var (cover, relative) = draw.At(p.Lie.WirePerTurnMm);
+        var (cover, relative) = draw.At(draw.EndsMm(), p.Lie.WirePerTurnMm);
         Assert.Equal((report.CoverExact is null, report.Relative is null), (cover is null, relative is null));
         // The same sums in another order: rounding.
         if (cover is { } c) Near.Equal(report.CoverExact!.Value, c, 1e-9, p);

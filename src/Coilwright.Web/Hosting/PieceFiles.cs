@@ -4,6 +4,7 @@ using Coilwright.Documents.TurnRows;
 using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Bench;
+using Coilwright.Wording;
 
 namespace Coilwright.Web.Hosting;
 
@@ -22,12 +23,12 @@ internal static class PieceFiles
             ? Results.File(PieceFile.Write(shelved.Piece), "application/json", FileName(shelved.Piece.Title) + ".piece.json")
             : Results.NotFound();
 
-    // A state never changes, so its picture may be kept for good.
-    private static async Task<IResult> RowsAsync(Guid id, long revision, HttpContext http, IPieceShelf shelf, Reckoner reckoner, CancellationToken cancel)
+    // A state never changes, so its picture may be kept for good, in each language by its own address.
+    private static async Task<IResult> RowsAsync(Guid id, long revision, string? language, HttpContext http, IPieceShelf shelf, Reckoner reckoner, CancellationToken cancel)
     {
         if (await shelf.OpenAsync(id, revision, cancel) is not { } piece) return Results.NotFound();
         var reckoned = await Task.Run(() => reckoner.Reckon(new ShelvedPiece(id, revision, piece), piece.Wearer.WristMm), cancel);
-        var picture = TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { RowsAlone = true, Close = true, Paper = false, WidthMm = 130 });
+        var picture = TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { RowsAlone = true, Close = true, Paper = false, WidthMm = 130, Language = Languages.Find(language ?? "") ?? Languages.English });
         http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
         return Results.Text(SvgCanvas.Write(picture, new SvgOptions { Fluid = true }), "image/svg+xml", Encoding.UTF8);
     }

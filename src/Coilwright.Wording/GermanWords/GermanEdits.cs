@@ -8,7 +8,7 @@ internal static class GermanEdits
     internal static IEnumerable<KeyValuePair<string, FaultSentence>> Make() => new Dictionary<string, FaultSentence>(StringComparer.Ordinal)
     {
         [FaultCodes.EditNoSuchBead] = new("Es gibt keine Perle {value}: Die Reihenfolge hat {beads} {beads:Perle|Perlen}.",
-            "Gezählt wird ab 1 vom Anfangsende.", "Die Reihen noch einmal ansehen: Die Reihenfolge kann sich geändert haben."),
+            "Gezählt wird vom Anfang an, ab 1.", "Die Reihen noch einmal ansehen: Die Reihenfolge kann sich geändert haben."),
         [FaultCodes.EditNothingChosen] = new("Nichts ist gewählt.", "Es braucht wenigstens eine Perle.", "Eine Perle oder eine Gruppe antippen."),
         [FaultCodes.EditTooFew] = new("Nur {value} {value:Perle ist|Perlen sind} gewählt.", "Wenigstens {least} {least:wird|werden} gebraucht.", "Mehr Perlen wählen."),
         [FaultCodes.EditNotTogether] = new("Zwischen den gewählten Perlen stehen andere.", "Sie müssen auf dem Draht Nachbarn sein.",

@@ -6,7 +6,7 @@ internal static class GermanWristCurve
     internal static WristCurveWords Make() => new()
     {
         Title = "Gleiches über Gleichem von Handgelenk zu Handgelenk",
-        LinesUp = "übereinander",
+        LinesUp = "Säulen",
         Mixed = "gemischt",
         Shows = "Wie viel über Gleichem liegt, an Handgelenken von {from} bis {to}.",
         Fails = "Von {from} bis {to} nicht wie gewünscht.",

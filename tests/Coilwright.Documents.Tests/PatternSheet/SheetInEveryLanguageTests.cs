@@ -33,7 +33,9 @@ public sealed partial class SheetInEveryLanguageTests : IDisposable
         var all = new TheoryData<string, string, string>();
         foreach (var language in Languages.All)
             foreach (var piece in Pieces)
-                foreach (var setup in Setups.Keys) all.Add(language.Code, piece, setup);
+                foreach (var setup in Setups.Keys)
+                    // Paper and print are told apart on the longest sheet alone.
+                    if (setup == "a4" || piece == Pieces[0]) all.Add(language.Code, piece, setup);
         return all;
     }
 

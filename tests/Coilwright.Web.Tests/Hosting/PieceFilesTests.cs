@@ -31,6 +31,13 @@ public sealed partial class PieceFilesTests(RunningBench bench) : IClassFixture<
     }
 
     [Theory]
+    [InlineData("", "top of the wrist")]
+    [InlineData("?language=de", "Oberseite")]
+    [InlineData("?language=nowhere", "top of the wrist")]
+    public async Task A_pieces_rows_speak_the_language_asked_for(string query, string words) =>
+        Assert.Contains(words, await Client.GetStringAsync(new Uri(bench.Address, await FirstPiece() + "/rows/1.svg" + query)), StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/file")]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/rows/1.svg")]
     [InlineData("/piece/../../etc/passwd/file")]

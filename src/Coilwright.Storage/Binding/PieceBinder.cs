@@ -76,7 +76,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         return faults.Count == before;
     }
 
-    private CoilWire? Wire(Fields piece, MeasuredBinder measured)
+    internal CoilWire? Wire(Fields piece, MeasuredBinder measured)
     {
         if (!piece.Require("stringingMaterial") || piece.Inner("stringingMaterial", PieceFields.StringingMaterial) is not { } fields) return null;
         if (fields.Require("kind")) fields.Word("kind", PieceFields.MaterialKinds);
@@ -124,7 +124,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         bool Given(string size) => fields.Has(size) || fields.Wrong(size);
     }
 
-    private static WireEnds? Ends(Fields piece, MeasuredBinder measured)
+    internal static WireEnds? Ends(Fields piece, MeasuredBinder measured)
     {
         if (!piece.Require("ends") || piece.Inner("ends", PieceFields.Ends) is not { } fields) return null;
         var start = End(fields, "start");
@@ -150,7 +150,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         return size is { } mm ? new WireEnd(finish, mm) { MeasuredMm = used } : null;
     }
 
-    private static Wearer? Wearer(Fields piece)
+    internal static Wearer? Wearer(Fields piece)
     {
         if (!piece.Require("wearer") || piece.Inner("wearer", PieceFields.Wearer) is not { } fields) return null;
         var wrist = fields.Require("wristMm") ? fields.Number("wristMm", PieceRules.WristMm) : null;
@@ -182,7 +182,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         }
     }
 
-    private Wishes? Wishes(Fields piece, StringingOrder? order)
+    internal Wishes? Wishes(Fields piece, StringingOrder? order)
     {
         if (!piece.Has("wishes")) return Core.Pieces.Wishes.None;
         if (piece.Inner("wishes", PieceFields.Wishes) is not { } fields) return null;

@@ -41,7 +41,7 @@ internal static class PieceWriter
             WriteWire(json, piece.Wire);
             WriteEnds(json, piece.Ends);
             WriteWearer(json, piece.Wearer);
-            WriteMeasured(json, piece);
+            WriteMeasured(json, piece.MeasuredRows);
             WriteOrder(json, piece);
             WriteWishes(json, piece.Wishes);
             json.WriteEndObject();
@@ -51,7 +51,7 @@ internal static class PieceWriter
 
     private const int JsonDepth = 64;
 
-    private static void WriteBead(Utf8JsonWriter json, BeadDescription d)
+    internal static void WriteBead(Utf8JsonWriter json, BeadDescription d)
     {
         json.WriteStartObject();
         json.WriteString("id", d.Id);
@@ -114,7 +114,7 @@ internal static class PieceWriter
         json.WriteEndObject();
     }
 
-    private static void WriteWire(Utf8JsonWriter json, CoilWire wire)
+    internal static void WriteWire(Utf8JsonWriter json, CoilWire wire)
     {
         json.WriteStartObject("stringingMaterial");
         json.WriteString("kind", PieceFields.MaterialKinds.WordOf(MaterialKind.MemoryWire));
@@ -131,7 +131,7 @@ internal static class PieceWriter
         json.WriteEndObject();
     }
 
-    private static void WriteEnds(Utf8JsonWriter json, WireEnds ends)
+    internal static void WriteEnds(Utf8JsonWriter json, WireEnds ends)
     {
         json.WriteStartObject("ends");
         WriteEnd(json, "start", ends.Start);
@@ -151,7 +151,7 @@ internal static class PieceWriter
         json.WriteEndObject();
     }
 
-    private static void WriteWearer(Utf8JsonWriter json, Wearer wearer)
+    internal static void WriteWearer(Utf8JsonWriter json, Wearer wearer)
     {
         json.WriteStartObject("wearer");
         json.WriteNumber("wristMm", wearer.WristMm);
@@ -163,11 +163,11 @@ internal static class PieceWriter
         json.WriteEndObject();
     }
 
-    private static void WriteMeasured(Utf8JsonWriter json, Piece piece)
+    internal static void WriteMeasured(Utf8JsonWriter json, ImmutableArray<MeasuredRow> rows)
     {
-        if (piece.MeasuredRows.IsDefaultOrEmpty) return;
+        if (rows.IsDefaultOrEmpty) return;
         json.WriteStartArray("measured");
-        foreach (var row in piece.MeasuredRows)
+        foreach (var row in rows)
         {
             json.WriteStartObject();
             json.WriteString("what", PieceFields.MeasuredWhats.WordOf(MeasuredWhat.Row));
@@ -216,7 +216,7 @@ internal static class PieceWriter
             }
     }
 
-    private static void WriteWishes(Utf8JsonWriter json, Wishes wishes)
+    internal static void WriteWishes(Utf8JsonWriter json, Wishes wishes)
     {
         if (wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsDefaultOrEmpty && wishes.Groups.IsEmpty && wishes.Turns is null
             && wishes.FocalWithinDeg is null)

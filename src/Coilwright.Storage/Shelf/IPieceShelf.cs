@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Editing;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 
@@ -31,7 +32,14 @@ public sealed record ShelfLine(Guid Id, string Title, long Revision, DateTimeOff
 /// <summary>What is being done to a piece.</summary>
 /// <param name="What">A code of what is done, for the history: the edit's own, as <c>insert-beads</c>.</param>
 /// <param name="After">The piece as it is afterwards.</param>
-public sealed record ShelfChange(string What, Piece After);
+public sealed record ShelfChange(string What, Piece After)
+{
+    /// <summary>The edit itself, for the history; null where what was done is none.</summary>
+    public PieceEdit? Edit { get; init; }
+
+    /// <summary>What an edit that was done comes to on the shelf.</summary>
+    public static ShelfChange Of(EditOutcome.Done done) => new(done.Edit.Code, done.Piece) { Edit = done.Edit };
+}
 
 /// <summary>One accepted step in a piece's life.</summary>
 /// <param name="Revision">The state that it led to.</param>
@@ -39,7 +47,11 @@ public sealed record ShelfChange(string What, Piece After);
 /// <param name="What">What was done: a change's code, or one of <see cref="ShelfSteps"/>.</param>
 /// <param name="At">When.</param>
 /// <param name="Name">The name she gave to the state; null when she gave none.</param>
-public sealed record ShelfStep(long Revision, long Seen, string What, DateTimeOffset At, string? Name);
+public sealed record ShelfStep(long Revision, long Seen, string What, DateTimeOffset At, string? Name)
+{
+    /// <summary>The edit that was done; null where the step was none.</summary>
+    public PieceEdit? Edit { get; init; }
+}
 
 /// <summary>The steps that are no change of the piece's own.</summary>
 public static class ShelfSteps
@@ -83,11 +95,20 @@ public abstract record ShelfAnswer
     public sealed record NotKept(Fault Why) : ShelfAnswer;
 }
 
+/// <summary>The shelf, or a piece on it, cannot be read just now or at all.</summary>
+/// <param name="why">Why, as a sentence can be made of it.</param>
+public sealed class ShelfUnreadableException(Fault why) : IOException(why.Code)
+{
+    /// <summary>Why.</summary>
+    public Fault Why => why;
+}
+
 /// <summary>Where a maker's pieces are kept, with every step of theirs.</summary>
 /// <remarks>
 /// <para>Every step says which state it saw. Where the piece has gone on since, the step is refused with what was missed; nothing is overwritten
 /// unseen. Nothing is ever taken out: undo and redo append a state with the old contents. After undo, a new change forgets what could be redone, as
 /// every editor does; the states themselves stay and can be gone back to.</para>
+/// <para>What cannot be read is told by a <see cref="ShelfUnreadableException"/>; what cannot be written by <see cref="ShelfAnswer.NotKept"/>.</para>
 /// <para>Many may ask at once. What is answered with <see cref="ShelfAnswer.Kept"/> is there after a crash, on a shelf that outlives the program.</para>
 /// </remarks>
 public interface IPieceShelf

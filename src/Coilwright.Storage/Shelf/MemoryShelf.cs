@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Editing;
 using Coilwright.Core.Pieces;
 
 namespace Coilwright.Storage.Shelf;
 
 /// <summary>A shelf that lasts as long as the program runs.</summary>
-public sealed class MemoryShelf(TimeProvider clock) : IPieceShelf
+public sealed partial class MemoryShelf(TimeProvider clock) : IPieceShelf
 {
     private readonly Lock _gate = new();
     private readonly Dictionary<Guid, Life> _lives = [];
@@ -51,7 +52,7 @@ public sealed class MemoryShelf(TimeProvider clock) : IPieceShelf
         OnAsync(id, seen, life =>
         {
             life.Now.Again = null;
-            return life.Step(seen, change.What, clock.GetUtcNow(), new State(change.After, life.Now));
+            return life.Step(seen, change.What, clock.GetUtcNow(), new State(change.After, life.Now), change.Edit);
         });
 
     /// <inheritdoc/>
@@ -133,10 +134,10 @@ public sealed class MemoryShelf(TimeProvider clock) : IPieceShelf
 
         public State? StateOf(long revision) => revision >= 1 && revision <= _states.Count ? _states[(int)revision - 1] : null;
 
-        public ShelfAnswer.Kept Step(long seen, string what, DateTimeOffset at, State state)
+        public ShelfAnswer.Kept Step(long seen, string what, DateTimeOffset at, State state, PieceEdit? edit = null)
         {
             _states.Add(state);
-            Steps.Add(new ShelfStep(_states.Count, seen, what, at, null));
+            Steps.Add(new ShelfStep(_states.Count, seen, what, at, null) { Edit = edit });
             return new ShelfAnswer.Kept(Shelved);
         }
     }

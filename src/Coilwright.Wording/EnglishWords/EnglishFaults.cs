@@ -127,5 +127,5 @@ internal static class EnglishFaults
         [UsageCodes.CallOther] = new("The call cannot be read: {value}", "It must be a verb, a piece and options.", "Look at coilwright --help."),
         [UsageCodes.Internal] = new("Something went wrong inside the program{?detail:: {detail}}.", "This is not your doing.",
             "Please report it with the piece file."),
-    }.Concat(EnglishEdits.Make()).ToFrozenDictionary(StringComparer.Ordinal);
+    }.Concat(EnglishEdits.Make()).Concat(EnglishShelf.Make()).ToFrozenDictionary(StringComparer.Ordinal);
 }

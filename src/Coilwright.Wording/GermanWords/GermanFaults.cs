@@ -128,5 +128,5 @@ internal static class GermanFaults
         [UsageCodes.CallOther] = new("Der Aufruf ist nicht zu lesen: {value}", "Er besteht aus Befehl, Stück und Optionen.", "Siehe coilwright --help."),
         [UsageCodes.Internal] = new("Im Programm selbst ist etwas schiefgegangen{?detail:: {detail}}.", "Am Aufruf lag es nicht.",
             "Bitte mit der Stückdatei melden."),
-    }.Concat(GermanEdits.Make()).ToFrozenDictionary(StringComparer.Ordinal);
+    }.Concat(GermanEdits.Make()).Concat(GermanShelf.Make()).ToFrozenDictionary(StringComparer.Ordinal);
 }

@@ -1,3 +1,4 @@
+using Coilwright.Core.Editing;
 using Coilwright.Core.Pieces;
 using Coilwright.Storage.Shelf;
 using CsCheck;
@@ -11,6 +12,9 @@ public abstract class PieceShelfContract
 
     /// <summary>An empty shelf.</summary>
     protected abstract IPieceShelf Empty();
+
+    /// <summary>How many random histories are tried.</summary>
+    protected virtual int RandomRuns => 60;
 
     private static Piece Titled(string title) => Boardwalk with { Title = title };
 
@@ -90,7 +94,8 @@ public abstract class PieceShelfContract
                 };
                 if (expected is null)
                 {
-                    Assert.Equal(now, Assert.IsType<ShelfAnswer.Nothing>(answer).Now);
+                    var nothing = Assert.IsType<ShelfAnswer.Nothing>(answer).Now;
+                    Assert.Equal((now.Revision, title, now.CanUndo, now.CanRedo), (nothing.Revision, nothing.Piece.Title, nothing.CanUndo, nothing.CanRedo));
                     continue;
                 }
                 if (from is null) on.Clear(); else from.Pop();
@@ -102,7 +107,7 @@ public abstract class PieceShelfContract
             }
             // Every state that ever was is still there.
             for (var r = 1; r <= seen.Count; r++) Assert.Equal(seen[r - 1], (await shelf.OpenAsync(now.Id, r))!.Title);
-        }, iter: 60);
+        }, iter: RandomRuns);
 
     [Fact]
     public async Task Going_back_is_a_step_that_can_itself_be_undone()
@@ -143,6 +148,31 @@ public abstract class PieceShelfContract
         Assert.True((await shelf.OpenAsync(two.Id))!.IsArchived);
         await shelf.ArchiveAsync(two.Id, false);
         Assert.False((await shelf.OpenAsync(two.Id))!.IsArchived);
+    }
+
+    [Fact]
+    public async Task The_history_tells_each_edit_and_what_it_saw()
+    {
+        var shelf = Empty();
+        var now = Kept(await shelf.AddAsync(Boardwalk));
+        var edit = new RemoveBeads(new BeadPlaces.Row(1, 2));
+        var done = Assert.IsType<EditOutcome.Done>(PieceEditing.Apply(now.Piece, edit, TestData.Data));
+        now = Kept(await shelf.ChangeAsync(now.Id, 1, ShelfChange.Of(done)));
+        Assert.Equal(done.Piece.OrderText, now.Piece.OrderText);
+        now = Kept(await shelf.UndoAsync(now.Id, 2));
+        var history = await shelf.HistoryAsync(now.Id);
+        Assert.Equal([(1L, 0L, "added"), (2, 1, "remove-beads"), (3, 2, "undone")], history.Select(s => (s.Revision, s.Seen, s.What)));
+        Assert.Equal([null, edit, null], history.Select(s => s.Edit));
+        Assert.Equal(PieceFile.Write(done.Piece), PieceFile.Write((await shelf.OpenAsync(now.Id, 2))!));
+    }
+
+    [Fact]
+    public async Task An_order_that_is_handed_over_keeps_the_ids_of_its_parts()
+    {
+        var shelf = Empty();
+        var first = Kept(await shelf.AddAsync(Boardwalk));
+        var done = Assert.IsType<EditOutcome.Done>(PieceEditing.Apply(first.Piece, new InsertBeads(1, [Boardwalk.Beads[0].Id]), TestData.Data));
+        Assert.Same(done.Piece, Kept(await shelf.ChangeAsync(first.Id, 1, ShelfChange.Of(done))).Piece);
     }
 
     [Fact]

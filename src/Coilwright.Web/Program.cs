@@ -1,4 +1,5 @@
 using System.Globalization;
+using Coilwright.Web.Bench;
 using Coilwright.Web.Hosting;
 using Coilwright.Wording;
 
@@ -13,7 +14,17 @@ if (!BenchOptions.TryRead(args, out var options, out var slip))
     return 2;
 }
 
-var app = BenchHost.Build(options);
+WebApplication app;
+try
+{
+    app = BenchHost.Build(options);
+}
+catch (ShelfShutException shut)
+{
+    var said = Languages.English.Say(shut.Why);
+    Console.Error.WriteLine($"{said.Message} {said.Mend}".TrimEnd());
+    return 2;
+}
 try
 {
     await app.StartAsync();

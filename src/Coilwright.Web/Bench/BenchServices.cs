@@ -1,6 +1,7 @@
 using Coilwright.Core.Pieces;
 using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
+using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Web.Hosting;
 using Coilwright.Web.Papers;
 using Coilwright.Wording;
@@ -15,8 +16,11 @@ internal static class BenchServices
     {
         services.AddSingleton(options);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton(_ => ReadData(options));
-        services.AddSingleton<IPieceShelf, MemoryShelf>();
+        var data = ReadData(options);
+        services.AddSingleton(data);
+        // Opened before anything else, so that what keeps it shut is told where the program was started. Made by a factory, the shelf is closed with the host.
+        var shelf = OpenShelf(options, data);
+        services.AddSingleton<IPieceShelf>(_ => shelf);
         services.AddSingleton<Reckoner>();
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();
@@ -26,6 +30,14 @@ internal static class BenchServices
         services.AddScoped<BenchHands>();
         services.AddScoped<PreferencesKeeper>();
     }
+
+    private static SqliteShelf OpenShelf(BenchOptions options, ReckoningData data) =>
+        SqliteShelf.Open(new SqliteShelfOptions { Folder = options.Shelf }, data, TimeProvider.System) switch
+        {
+            ShelfOpening.Opened opened => opened.Shelf,
+            ShelfOpening.NotOpened not => throw new ShelfShutException(not.Why),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
 
     private static ReckoningData ReadData(BenchOptions options)
     {

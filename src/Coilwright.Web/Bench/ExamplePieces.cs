@@ -15,8 +15,9 @@ public sealed class ExamplePieces(BenchOptions options, ReckoningData data, IPie
     public ImmutableArray<string> Files { get; } =
         [.. Directory.GetFiles(Path.Combine(options.ProgramFolder, "examples"), "*.piece.json").Order(StringComparer.Ordinal)];
 
-    /// <summary>The piece to open first: the last changed one, or on an empty shelf the examples are put there before.</summary>
-    public async Task<Guid> FirstPieceAsync(CancellationToken cancel = default)
+    /// <summary>The piece to open first: the last changed one, or on an empty shelf the examples are put there before. Null when there is none and none
+    /// could be put there.</summary>
+    public async Task<Guid?> FirstPieceAsync(CancellationToken cancel = default)
     {
         await _one.WaitAsync(cancel);
         try
@@ -29,7 +30,7 @@ public sealed class ExamplePieces(BenchOptions options, ReckoningData data, IPie
                         await shelf.AddAsync(piece, cancel);
                 lines = await shelf.ListAsync(cancel);
             }
-            return lines[0].Id;
+            return lines.IsEmpty ? null : lines[0].Id;
         }
         finally
         {

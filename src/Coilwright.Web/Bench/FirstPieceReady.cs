@@ -8,7 +8,7 @@ internal sealed class FirstPieceReady(ExamplePieces examples, IPieceShelf shelf,
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         await Task.Yield();
-        if (await shelf.OpenAsync(await examples.FirstPieceAsync(stoppingToken), stoppingToken) is { } first)
+        if (await examples.FirstPieceAsync(stoppingToken) is { } id && await shelf.OpenAsync(id, stoppingToken) is { } first)
             reckoner.Reckon(first, first.Piece.Wearer.WristMm);
     }
 }

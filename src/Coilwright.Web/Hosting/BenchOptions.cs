@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using Coilwright.Storage.Shelf;
 
 namespace Coilwright.Web.Hosting;
 
@@ -12,10 +13,13 @@ public sealed record BenchOptions
     /// <summary>The port that she asked for; 0 takes any free one; null tries <see cref="UsualPort"/> and takes any free one when it is taken.</summary>
     public int? Port { get; init; }
 
+    /// <summary>Folder that her pieces are kept in.</summary>
+    public string Shelf { get; init; } = ShelfFolder.Default;
+
     /// <summary>Folder of the program's data and examples.</summary>
     public string ProgramFolder { get; init; } = AppContext.BaseDirectory;
 
-    /// <summary>Reads the command line: <c>--port N</c>.</summary>
+    /// <summary>Reads the command line: <c>--port N</c>, <c>--shelf FOLDER</c>.</summary>
     /// <param name="args">The arguments.</param>
     /// <param name="options">What was asked for.</param>
     /// <param name="slip">The argument that was not understood.</param>
@@ -29,6 +33,12 @@ public sealed record BenchOptions
                 && int.TryParse(args[i + 1], NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port <= ushort.MaxValue)
             {
                 options = options with { Port = port };
+                i++;
+                continue;
+            }
+            if (args[i] == "--shelf" && i + 1 < args.Count && args[i + 1].Length > 0)
+            {
+                options = options with { Shelf = Path.GetFullPath(args[i + 1]) };
                 i++;
                 continue;
             }

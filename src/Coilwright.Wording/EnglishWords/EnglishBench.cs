@@ -13,7 +13,7 @@ internal static class EnglishBench
             OpenAt = "Coilwright's bench is open at {address}",
             ToStop = "Only this machine can reach it. Ctrl+C closes it.",
             PortTaken = "Port {port} is in use. Ask for another with --port, or leave it out and a free one is taken.",
-            BadOption = "\"{option}\" was not understood. There is one option: --port and a number from 0 to 65535.",
+            BadOption = "\"{option}\" was not understood. The options are --port with a number from 0 to 65535, and --shelf with the folder that your pieces are kept in.",
         },
         Frame = new FrameWords
         {

@@ -2,12 +2,14 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
+using Coilwright.Web.Tests.Hosting;
 
 namespace Coilwright.Web.Tests.Browser;
 
 /// <summary>The bench as a program of its own, which can be killed as a power cut kills it, and started again on the same port.</summary>
 internal sealed class BenchProcess : IAsyncDisposable
 {
+    private readonly OwnShelf _shelf = new();
     private Process? _process;
 
     public int Port { get; } = FreePort();
@@ -16,7 +18,7 @@ internal sealed class BenchProcess : IAsyncDisposable
 
     public async Task StartAsync()
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.Web.dll"), "--port", Port.ToString(CultureInfo.InvariantCulture)])
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.Web.dll"), "--port", Port.ToString(CultureInfo.InvariantCulture), "--shelf", _shelf.Folder])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -41,7 +43,11 @@ internal sealed class BenchProcess : IAsyncDisposable
         _process = null;
     }
 
-    public async ValueTask DisposeAsync() => await KillAsync();
+    public async ValueTask DisposeAsync()
+    {
+        await KillAsync();
+        _shelf.Dispose();
+    }
 
     private static int FreePort()
     {

@@ -1,3 +1,4 @@
+using Coilwright.Web.Tests.Components;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -22,6 +23,9 @@ public sealed class LostConnectionTests(BenchInBrowser bench)
         visit.Expect("Failed to start the connection");
         visit.Expect("circuit");
         await visit.OpenAsync();
+        await visit.Page.Locator(".rows-beads [role=option]").First.ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Twice", Exact = true }).ClickAsync();
+        await Expect(visit.Page.Locator(".tape dd").First).ToHaveTextAsync($"{Examples.Tidewrack.Order.Count + 1}");
         await visit.Page.EvaluateAsync("document.documentElement.dataset.before = 'the kill'");
 
         await program.KillAsync();
@@ -32,6 +36,8 @@ public sealed class LostConnectionTests(BenchInBrowser bench)
         var anew = visit.Page.Locator("html[data-live]:not([data-before])");
         await anew.WaitForAsync(new LocatorWaitForOptions { Timeout = 60_000 });
         await Expect(visit.Page.Locator("h1")).ToHaveTextAsync("Tidewrack");
+        // The last edit that was shown as done was kept before the kill.
+        await Expect(visit.Page.Locator(".tape dd").First).ToHaveTextAsync($"{Examples.Tidewrack.Order.Count + 1}");
         await Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync();
     }
 }

@@ -1,7 +1,11 @@
+using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 using System.Text.RegularExpressions;
+using Coilwright.Storage.Shelf;
 using Coilwright.Web.Hosting;
+using Coilwright.Web.Tests.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Coilwright.Web.Tests.Hosting;
 
@@ -26,10 +30,11 @@ public sealed partial class BenchHostTests(RunningBench bench) : IClassFixture<R
     public async Task It_listens_on_loopback_whatever_addresses_the_environment_asks_for()
     {
         const string name = "ASPNETCORE_URLS";
+        using var shelf = new OwnShelf();
         Environment.SetEnvironmentVariable(name, "http://0.0.0.0:0");
         try
         {
-            await using var app = BenchHost.Build(new BenchOptions { Port = 0 });
+            await using var app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = shelf.Folder });
             await app.StartAsync();
             Assert.Equal("127.0.0.1", new Uri(Assert.Single(app.Urls)).Host);
         }
@@ -42,6 +47,7 @@ public sealed partial class BenchHostTests(RunningBench bench) : IClassFixture<R
     [Fact]
     public async Task A_taken_port_gives_way_to_a_free_one_unless_she_asked_for_it()
     {
+        using var shelf = new OwnShelf();
         using var taken = new TcpListener(IPAddress.Loopback, BenchOptions.UsualPort);
         try
         {
@@ -51,10 +57,10 @@ public sealed partial class BenchHostTests(RunningBench bench) : IClassFixture<R
         {
             // Somebody else on this machine holds it already: as good.
         }
-        await using var app = BenchHost.Build(new BenchOptions());
+        await using var app = BenchHost.Build(new BenchOptions { Shelf = shelf.Folder });
         await app.StartAsync();
         Assert.NotEqual(BenchOptions.UsualPort, new Uri(Assert.Single(app.Urls)).Port);
-        await using var asked = BenchHost.Build(new BenchOptions { Port = BenchOptions.UsualPort });
+        await using var asked = BenchHost.Build(new BenchOptions { Port = BenchOptions.UsualPort, Shelf = shelf.Folder });
         await Assert.ThrowsAnyAsync<IOException>(() => asked.StartAsync());
     }
 
@@ -131,11 +137,12 @@ public sealed partial class BenchHostTests(RunningBench bench) : IClassFixture<R
     {
         using var answer = await Ask(path);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
-        Assert.Contains("href=\"/piece/", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("class=\"button\" href=\"/pieces\"", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("--port")]
+    [InlineData("--shelf")]
     [InlineData("--port", "65536")]
     [InlineData("--port", "-1")]
     [InlineData("--urls", "http://0.0.0.0:80")]
@@ -143,6 +150,38 @@ public sealed partial class BenchHostTests(RunningBench bench) : IClassFixture<R
     {
         Assert.False(BenchOptions.TryRead(args, out _, out var slip));
         Assert.Equal(args[0], slip);
+    }
+
+    [Fact]
+    public async Task A_shelf_that_cannot_be_opened_is_told_where_it_was_started()
+    {
+        using var shelf = new OwnShelf();
+        var file = Path.Combine(shelf.Folder, "a file and no folder");
+        await File.WriteAllTextAsync(file, "");
+        using var program = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.Web.dll"), "--port", "0", "--shelf", file])
+        {
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+        })!;
+        var said = await program.StandardError.ReadToEndAsync();
+        await program.WaitForExitAsync();
+        Assert.Equal(2, program.ExitCode);
+        Assert.Contains(file, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("Exception", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_was_kept_is_there_for_the_next_start()
+    {
+        using var shelf = new OwnShelf();
+        Guid copied;
+        await using (var app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = shelf.Folder }))
+        {
+            var pieces = app.Services.GetRequiredService<IPieceShelf>();
+            copied = Assert.IsType<ShelfAnswer.Kept>(await pieces.AddAsync(Examples.Boardwalk with { Title = "Kept" })).Now.Id;
+        }
+        await using var again = BenchHost.Build(new BenchOptions { Port = 0, Shelf = shelf.Folder });
+        Assert.Equal("Kept", (await again.Services.GetRequiredService<IPieceShelf>().OpenAsync(copied))!.Piece.Title);
     }
 
     // Style attributes, event attributes, style elements and script elements with something in them.

@@ -6,13 +6,14 @@ namespace Coilwright.Web.Tests.Hosting;
 /// <summary>A bench of its own on a free port, for as long as a test class runs.</summary>
 public sealed class RunningBench : IAsyncLifetime
 {
+    private readonly OwnShelf _shelf = new();
     private WebApplication? _app;
 
     public Uri Address { get; private set; } = null!;
 
     public async ValueTask InitializeAsync()
     {
-        _app = BenchHost.Build(new BenchOptions { Port = 0 });
+        _app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = _shelf.Folder });
         await _app.StartAsync();
         Address = new Uri(Assert.Single(_app.Urls));
     }
@@ -20,5 +21,6 @@ public sealed class RunningBench : IAsyncLifetime
     public async ValueTask DisposeAsync()
     {
         if (_app is not null) await _app.DisposeAsync();
+        _shelf.Dispose();
     }
 }

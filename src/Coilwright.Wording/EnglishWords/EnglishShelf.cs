@@ -8,7 +8,7 @@ internal static class EnglishShelf
     internal static IEnumerable<KeyValuePair<string, FaultSentence>> Make() => new Dictionary<string, FaultSentence>(StringComparer.Ordinal)
     {
         [FaultCodes.ShelfLocked] = new("Another program is using your pieces just now.", "Only one can write at a time.",
-            "What you did is still here. Try again in a moment."),
+            "What you did is still here. Try again shortly."),
         [FaultCodes.ShelfReadOnly] = new("Your pieces may not be written to{?value:: {value}}.", "The file and its folder must be open to changes.",
             "Check the rights of both, then try again. Nothing on the shelf was changed."),
         [FaultCodes.ShelfDiskFull] = new("The disk is full, so this could not be kept.", "A change needs a little room on the disk.",

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Numerics;
@@ -8,7 +9,7 @@ namespace Coilwright.Core.Spread;
 /// <summary>Draws of a piece as it may come out: each bead of its own length, each lot off by its own mean.</summary>
 /// <remarks>
 /// <para>A bead of a range or with a tolerance is uniform about its lot's mean; a lot's mean is normal, cut at three standard deviations and above
-/// nought. A kind is one lot. A bead's share of the wire grows in proportion to its length.</para>
+/// nought; no bead is shorter than nothing. A kind is one lot. A bead's share of the wire grows in proportion to its length.</para>
 /// <para>Draw k is the same on any number of threads and in any order: nothing is kept between draws, and nothing is allocated by one.
 /// Model: docs/theory/spread.md.</para>
 /// </remarks>
@@ -18,6 +19,10 @@ public sealed class LengthDraws
     private static readonly double UniformHalfWidth = Math.Sqrt(3);
 
     private const double CutAt = 3;
+
+    // A lot's mean stays above nought.
+    private const double MostBelowMean = 0.999;
+
     private static readonly double Highest = Normal.CDF(0, 1, CutAt);
 
     private readonly double[] _lotLowest;
@@ -30,6 +35,7 @@ public sealed class LengthDraws
     private readonly int[] _drawnBeads;
     private readonly double[] _drawnHalf;
     private readonly ulong _seed;
+    private readonly bool _mayVanish;
 
     /// <summary>Prepares a piece.</summary>
     /// <param name="kinds">Its kinds of bead.</param>
@@ -43,7 +49,7 @@ public sealed class LengthDraws
         _seed = seed;
         var halves = new double[_shares.Length];
         _lotRelativeSd = [.. kinds.Select(k => k.LotMeanSdMm / k.LengthMm)];
-        _lotLowest = [.. _lotRelativeSd.Select(sd => Normal.CDF(0, 1, Math.Max(-CutAt, -0.999 / sd)))];
+        _lotLowest = [.. _lotRelativeSd.Select(sd => Normal.CDF(0, 1, Math.Max(-CutAt, -MostBelowMean / sd)))];
         var lotShare = new double[kinds.Length];
         double variance = 0;
         for (var i = 0; i < _shares.Length; i++)
@@ -61,17 +67,16 @@ public sealed class LengthDraws
         _lotShareMm = lotShare;
         _drawnBeads = [.. Enumerable.Range(0, _shares.Length).Where(i => halves[i] > 0)];
         _drawnHalf = [.. _drawnBeads.Select(i => halves[i])];
+        _mayVanish = _drawnBeads.Any(i => halves[i] > _shares[i] * (1 - Math.Min(CutAt * _lotRelativeSd[_kinds[i]], MostBelowMean)));
     }
 
     /// <summary>Standard deviation of the length, in closed form: beads' variances add, a lot's counts for all its beads at once; mm.</summary>
     public double LengthSdMm { get; }
 
-    /// <summary>Whether every draw is the same, because no length is in doubt.</summary>
-    public bool IsCertain => _lots.Length == 0 && _drawnBeads.Length == 0;
-
     /// <summary>Length of the beaded wire in draw k, mm.</summary>
     public double LengthMm(ulong k)
     {
+        if (_mayVanish) return SumOfShares(k);
         var draws = new SeededDraws(_seed, k);
         var length = _certainMm;
         foreach (var kind in _lots) length += _lotShareMm[kind] * LotShift(draws, kind);
@@ -96,8 +101,20 @@ public sealed class LengthDraws
             draws.Signed(FirstBead + (ulong)first, signed);
             var beads = _drawnBeads.AsSpan(first, signed.Length);
             var half = _drawnHalf.AsSpan(first, signed.Length);
-            for (var i = 0; i < signed.Length; i++) shares[beads[i]] += half[i] * signed[i];
+            for (var i = 0; i < signed.Length; i++) shares[beads[i]] = Math.Max(0, shares[beads[i]] + half[i] * signed[i]);
         }
+    }
+
+    // Where a bead of a short lot may come out shorter than nothing, the sum of all beads is not the length.
+    private double SumOfShares(ulong k)
+    {
+        var room = ArrayPool<double>.Shared.Rent(_shares.Length);
+        var shares = room.AsSpan(0, _shares.Length);
+        Shares(k, shares);
+        double sum = 0;
+        foreach (var share in shares) sum += share;
+        ArrayPool<double>.Shared.Return(room);
+        return sum;
     }
 
     // Lots take the first numbers of a draw, one for each kind; beads whose length is in doubt take the next ones.
@@ -105,5 +122,5 @@ public sealed class LengthDraws
 
     // The inverse of the cut normal: one draw, no rejection, so that draws keep their numbers.
     private double LotShift(SeededDraws draws, int kind) =>
-        _lotRelativeSd[kind] * Normal.InvCDF(0, 1, _lotLowest[kind] + draws.Unit((ulong)kind) * (Highest - _lotLowest[kind]));
+        _lotRelativeSd[kind] * NormalQuantile.Of(_lotLowest[kind] + draws.Unit((ulong)kind) * (Highest - _lotLowest[kind]));
 }

@@ -174,7 +174,8 @@ public class SpreadReportTests
         Gen.Select(Gen.Double[0.1, 5], Gen.Double[1, 40], Gen.Double[0, 0.99], Gen.Int[0, 2].Array[1, 400], Gen.ULong).Sample((min, times, tolerance, order, seed) =>
         {
             var piece = SamplePieces.Piece([Chip(min, min * times), SamplePieces.Bead("other", "round", 6,
-                with: d => d with { Length = new BeadLength.Nominal(6, 6 * tolerance) }), Disc], order) with { Wishes = new Wishes { Turns = 3 } };
+                with: d => d with { Length = new BeadLength.Nominal(6, 6 * tolerance) }), Disc], order) with
+            { Wishes = new Wishes { Turns = 3 } };
             var spread = Reckoning.Of(piece, With(60), new ReckonRequest { Seed = seed, WornCircumferenceMm = 800 }).Spread;
             Assert.True(double.IsFinite(spread.LengthSdMm) && spread.LengthSdMm >= 0);
             InOrder(spread.LengthMm, 0, 1e6);

@@ -1,0 +1,38 @@
+namespace Coilwright.Wording;
+
+/// <summary>Words of the bench in the browser. Names in braces are filled in; see <see cref="Template"/>.</summary>
+public sealed record BenchWords
+{
+    /// <summary>What the program says where it was started.</summary>
+    public required StartWords Start { get; init; }
+
+    /// <summary>Head and foot of every page, and its settings.</summary>
+    public required FrameWords Frame { get; init; }
+
+    /// <summary>The turn rows and what is selected on them.</summary>
+    public required RowsWords Rows { get; init; }
+
+    /// <summary>The wrist that the piece is looked at on.</summary>
+    public required WristWords Wrist { get; init; }
+
+    /// <summary>The readings beside the rows.</summary>
+    public required ReadingsWords Readings { get; init; }
+
+    /// <summary>The order as cards and as text.</summary>
+    public required OrderViewWords Order { get; init; }
+
+    /// <summary>The page of all pieces.</summary>
+    public required PiecesWords Pieces { get; init; }
+
+    /// <summary>The page of a piece's pattern sheet.</summary>
+    public required SheetPageWords Sheet { get; init; }
+
+    /// <summary>What she does to the order, and what the bench says to it.</summary>
+    public required EditWords Edit { get; init; }
+
+    /// <summary>What the piece is besides its order.</summary>
+    public required FormWords Form { get; init; }
+
+    /// <summary>A bead being described.</summary>
+    public required BeadFormWords BeadForm { get; init; }
+}

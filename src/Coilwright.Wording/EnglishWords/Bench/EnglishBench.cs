@@ -1,0 +1,20 @@
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English words of the bench in the browser.</summary>
+internal static class EnglishBench
+{
+    internal static BenchWords Make() => new()
+    {
+        Start = EnglishBenchStart.Make(),
+        Frame = EnglishBenchFrame.Make(),
+        Rows = EnglishBenchRows.Make(),
+        Wrist = EnglishBenchWrist.Make(),
+        Readings = EnglishBenchReadings.Make(),
+        Order = EnglishBenchOrder.Make(),
+        Pieces = EnglishBenchPieces.Make(),
+        Sheet = EnglishBenchSheet.Make(),
+        Edit = EnglishBenchEdit.Make(),
+        Form = EnglishBenchForm.Make(),
+        BeadForm = EnglishBenchBeadForm.Make(),
+    };
+}

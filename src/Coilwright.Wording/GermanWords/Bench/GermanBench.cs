@@ -1,0 +1,20 @@
+namespace Coilwright.Wording.GermanWords;
+
+/// <summary>German words of the bench in the browser.</summary>
+internal static class GermanBench
+{
+    internal static BenchWords Make() => new()
+    {
+        Start = GermanBenchStart.Make(),
+        Frame = GermanBenchFrame.Make(),
+        Rows = GermanBenchRows.Make(),
+        Wrist = GermanBenchWrist.Make(),
+        Readings = GermanBenchReadings.Make(),
+        Order = GermanBenchOrder.Make(),
+        Pieces = GermanBenchPieces.Make(),
+        Sheet = GermanBenchSheet.Make(),
+        Edit = GermanBenchEdit.Make(),
+        Form = GermanBenchForm.Make(),
+        BeadForm = GermanBenchBeadForm.Make(),
+    };
+}

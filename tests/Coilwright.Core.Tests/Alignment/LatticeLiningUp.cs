@@ -9,8 +9,8 @@ namespace Coilwright.Core.Tests.Alignment;
 /// <remarks>
 /// <para>Shares no code with the model but the table of likeness. Each step is looked at in its middle. Where every edge lies on the lattice (shares
 /// and T whole numbers of steps) the count is exact, and so is the trapezium rule over shifts, since what two rows share is then straight
-/// between lattice shifts. Edges off the lattice (what a focal hides, where a wish for a place starts and ends) each put a stretch wrong
-/// by at most half a step in either row (<see cref="SlackMm"/>): brute force then counts exactly what a row with rounded edges has.</para>
+/// between lattice shifts. Edges off the lattice (where a wish for a place starts and ends) each put a stretch wrong by at most half a step
+/// in either row (<see cref="SlackMm"/>): brute force then counts exactly what a row with rounded edges has.</para>
 /// </remarks>
 internal sealed class LatticeLiningUp
 {
@@ -56,7 +56,7 @@ internal sealed class LatticeLiningUp
         HiddenMm = _seen.Count(v => !v) * stepMm;
         var length = steps * stepMm;
         var places = 2 * piece.Wishes.Places.Length * (int)Math.Ceiling(length / lie.WirePerTurnMm + 1);
-        SlackMm = stepMm * (hides.SelectMany(h => new[] { h.Middle - h.Half, h.Middle + h.Half }).Count(e => e > 0 && e < length) + places) + 1e-9;
+        SlackMm = stepMm * places + 1e-9;
     }
 
     /// <summary>Length hidden, mm.</summary>

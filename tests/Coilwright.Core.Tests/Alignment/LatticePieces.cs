@@ -7,7 +7,7 @@ using CsCheck;
 
 namespace Coilwright.Core.Tests.Alignment;
 
-/// <summary>A random piece whose shares and turn are whole numbers of small steps.</summary>
+/// <summary>A random piece whose shares and turn, and what its focals hide, are whole numbers of small steps.</summary>
 internal sealed record LatticePiece(Piece Piece, Lie Lie, double PitchMm, double AveragingMm, double StepMm)
 {
     /// <summary>Step of the lattice, mm: a fiftieth of a millimetre, finer than any bead's edge.</summary>
@@ -31,10 +31,15 @@ internal static class LatticePieces
         SamplePieces.Bead("disc", "heishi", 1.2, 4, role: Role.Spacer, colour: "#a9adb0"),
         SamplePieces.Bead("chip", "chip", 4, 6, 5, role: Role.Accent, colour: "#7d5a7d"),
         SamplePieces.Bead("plain", "round", 6),
-        SamplePieces.Bead("star", "focal", 26, 14, 8, role: Role.Focal, colour: "#803030",
-            with: d => d with { HoleOffsetMm = 2, Seat = new Seat(9, 2.5) }),
-        SamplePieces.Bead("moon", "focal", 20, 38, 8, role: Role.Focal, colour: "#303080", with: d => d with { HoleOffsetMm = 2.5 }),
+        Star(26),
+        Moon(20),
     ];
+
+    private static Bead Star(double lengthMm) => SamplePieces.Bead("star", "focal", lengthMm, 14, 8, role: Role.Focal, colour: "#803030",
+        with: d => d with { HoleOffsetMm = 2, Seat = new Seat(9, 2.5) });
+
+    private static Bead Moon(double lengthMm) => SamplePieces.Bead("moon", "focal", lengthMm, 38, 8, role: Role.Focal, colour: "#303080",
+        with: d => d with { HoleOffsetMm = 2.5 });
 
     private const int FirstFocal = 6;
 
@@ -88,11 +93,14 @@ internal static class LatticePieces
     private static LatticePiece Make(ImmutableArray<int> kinds, int[] jitter, ImmutableArray<GroupRun> groups, double turns, double startDeg,
         int averaging, LiningUpWish whole, PlaceWish[] places, (string, LiningUpWish)[] byGroup)
     {
-        var steps = kinds.Select((k, i) => Math.Max(20, (int)(Kinds[k].LengthOnWireMm / LatticePiece.Step) + jitter[i])).ToArray();
+        // A focal takes an even number of steps, so that its middle lies on the lattice too.
+        var steps = kinds.Select((k, i) => Math.Max(20, (int)(Kinds[k].LengthOnWireMm / LatticePiece.Step) + jitter[i]) & (k < FirstFocal ? ~0 : ~1)).ToArray();
         var perTurn = Math.Max(800, (int)(steps.Sum() / turns));
         var shares = steps.Select(s => s * LatticePiece.Step).ToImmutableArray();
         var turn = perTurn * LatticePiece.Step;
-        var piece = SamplePieces.Piece(Kinds, kinds, groups: groups) with
+        var radius = turn / (2 * Math.PI);
+        var piece = SamplePieces.Piece([.. Kinds[..FirstFocal], HidingWholeSteps(Kinds[FirstFocal], Star, radius), HidingWholeSteps(Kinds[FirstFocal + 1], Moon, radius)],
+            kinds, groups: groups) with
         {
             Wishes = new Wishes
             {
@@ -102,6 +110,14 @@ internal static class LatticePieces
             },
         };
         var half = Math.Min(averaging, perTurn - 1) * LatticePiece.Step;
-        return new LatticePiece(piece, new Lie(shares, turn, turn / (2 * Math.PI), startDeg), 7, half, LatticePiece.Step);
+        return new LatticePiece(piece, new Lie(shares, turn, radius, startDeg), 7, half, LatticePiece.Step);
+    }
+
+    // The focal a little shorter, so that what it hides to either side of its middle is a whole number of steps: half = R atan(length / 2 / (R + clear)).
+    private static Bead HidingWholeSteps(Bead focal, Func<double, Bead> ofLength, double radiusMm)
+    {
+        var clear = focal.Description.Seat?.ClearMm ?? -focal.BearingReachMm;
+        var half = Math.Floor(radiusMm * Math.Atan(focal.LengthMm / 2 / (radiusMm + clear)) / LatticePiece.Step) * LatticePiece.Step;
+        return ofLength(2 * (radiusMm + clear) * Math.Tan(half / radiusMm));
     }
 }

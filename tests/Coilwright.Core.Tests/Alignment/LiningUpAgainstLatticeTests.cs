@@ -115,9 +115,8 @@ public class LiningUpAgainstLatticeTests
             var off = a == b ? 0 : Middle(b) - Middle(a) - lie.WirePerTurnMm;
             Near.Equal(off, pair.OffSquareMm, 1e-9, p); // rounding
             var middle = (found.Value.From + found.Value.To) / 2;
-            // Where the overlap starts and ends may lie off the lattice, by half a step each.
-            Near.Equal(0, Math.IEEERemainder(pair.AngleDeg - (lie.StartAngleDeg + 360 * middle / lie.WirePerTurnMm), 360), 360 * p.StepMm / lie.WirePerTurnMm, p);
-            Near.Equal(found.Value.From, pair.OverlapFromMm, p.StepMm / 2 + 1e-9, p);
+            Near.Equal(0, Math.IEEERemainder(pair.AngleDeg - (lie.StartAngleDeg + 360 * middle / lie.WirePerTurnMm), 360), 1e-6, p); // rounding, in degrees
+            Near.Equal(found.Value.From, pair.OverlapFromMm, 1e-9, p); // rounding
             if (a == b) continue;
             // The turns where they meet. The lattice tells the middle of the overlap to half a step, and one on the seam may be told of either turn.
             int Turn(double place) => 1 + (int)Math.Floor(place / lie.WirePerTurnMm);

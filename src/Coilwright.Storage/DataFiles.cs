@@ -23,19 +23,21 @@ public static class DataFiles
     public static DataReadResult LoadDefault() => Load(DefaultFolder);
 
     /// <summary>Reads a folder of data.</summary>
-    /// <param name="folder">The folder that holds <c>choices.json</c>, <c>materials/</c> and <c>stringing-materials/memory-wire/</c>.</param>
+    /// <param name="folder">The folder that holds <c>choices.json</c>, <c>wrists/adults.json</c>, <c>materials/</c> and <c>stringing-materials/memory-wire/</c>.</param>
     public static DataReadResult Load(string folder)
     {
         var faults = ImmutableArray.CreateBuilder<Fault>();
         var materials = Each(Path.Combine(folder, "materials"), faults, DataBinder.Material);
         var steels = Each(Path.Combine(folder, "stringing-materials", "memory-wire"), faults, DataBinder.Steel);
         var choices = One(Path.Combine(folder, "choices.json"), faults, DataBinder.Choices);
-        if (faults.Count > 0 || choices is null) return new DataReadResult(null, faults.ToImmutable());
+        var adults = One(Path.Combine(folder, "wrists", "adults.json"), faults, DataBinder.Wrists);
+        if (faults.Count > 0 || choices is null || adults is null) return new DataReadResult(null, faults.ToImmutable());
         return new DataReadResult(new ReckoningData
         {
             Materials = materials.ToImmutableSortedDictionary(m => m.Key, m => m, StringComparer.Ordinal),
             Steels = steels.ToImmutableSortedDictionary(s => s.Key, s => s, StringComparer.Ordinal),
             Choices = choices,
+            AdultWrists = adults.Wrists,
         }, []);
     }
 

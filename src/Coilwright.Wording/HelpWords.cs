@@ -12,6 +12,18 @@ public sealed record HelpWords
     /// <summary>What <c>sheet</c> does.</summary>
     public required string Sheet { get; init; }
 
+    /// <summary>What <c>arrange</c> does.</summary>
+    public required string Arrange { get; init; }
+
+    /// <summary><c>--out</c> of <c>arrange</c>.</summary>
+    public required string ArrangeOut { get; init; }
+
+    /// <summary><c>--effort</c>.</summary>
+    public required string Effort { get; init; }
+
+    /// <summary><c>--seconds</c>.</summary>
+    public required string Seconds { get; init; }
+
     /// <summary><c>--out</c> of <c>sheet</c>.</summary>
     public required string SheetOut { get; init; }
 
@@ -71,6 +83,9 @@ public sealed record HelpWords
 
     /// <summary>A drawing in the examples.</summary>
     public required string ExampleDrawing { get; init; }
+
+    /// <summary>Another piece file in the examples: what a better order is written to.</summary>
+    public required string ExampleBetter { get; init; }
 
     /// <summary>A folder in the examples.</summary>
     public required string ExampleFolder { get; init; }

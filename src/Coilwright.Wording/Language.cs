@@ -63,6 +63,9 @@ public sealed class Language
     /// <summary>Words of the pattern sheet.</summary>
     public required SheetWords Sheet { get; init; }
 
+    /// <summary>Words of better orders.</summary>
+    public required IdeaWords Ideas { get; init; }
+
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 

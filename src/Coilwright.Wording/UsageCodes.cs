@@ -36,6 +36,15 @@ public static class UsageCodes
     /// <summary>A seed is not a whole number from 0 on.</summary>
     public const string SeedForm = "usage.seed-form";
 
+    /// <summary>An effort is not a whole number within its bounds; {max}.</summary>
+    public const string EffortForm = "usage.effort-form";
+
+    /// <summary>A time is not a number of seconds within its bounds; {max}.</summary>
+    public const string SecondsForm = "usage.seconds-form";
+
+    /// <summary>Two options stand together that say the same in two ways; {other}.</summary>
+    public const string NotBoth = "usage.not-both";
+
     /// <summary>Something else about the call, in the parser's own words.</summary>
     public const string CallOther = "usage.other";
 

@@ -42,6 +42,7 @@ public class LayeringTests
         ["Readings"],
         ["Making", "Costing"],
         ["Editing"],
+        ["Arrangement"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

@@ -45,6 +45,7 @@ public static class SamplePieces
         HeavyTurnG = 20,
         StressShareFrom = 0.7,
         RulerErrorMm = 0.5,
+        FreeRunReach = 2,
         MeasuredAbsurdShare = 0.25,
     };
 
@@ -53,6 +54,7 @@ public static class SamplePieces
         Materials = ImmutableSortedDictionary<string, BeadMaterial>.Empty,
         Steels = ImmutableSortedDictionary<string, WireSteel>.Empty,
         Choices = Choices,
+        AdultWrists = [new WeighedWrist(150, 0.3), new WeighedWrist(165, 0.4), new WeighedWrist(180, 0.3)],
     };
 
     public static WireSteel Stainless { get; } = new("stainless-302", 7.916, 193_053, 68_948, "0.286 lb/in3 and 28e6 psi, spring wire handbook table");

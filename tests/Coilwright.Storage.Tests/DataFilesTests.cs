@@ -68,12 +68,27 @@ public class DataFilesTests
     [Fact]
     public void The_curve_runs_over_the_wrists_of_the_survey()
     {
-        var rows = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Reference", "ansur2_circumferences.csv"))
-            .Where(l => !l.StartsWith('#')).Select(l => l.Split(',')).ToArray();
-        var columns = rows[0];
-        string Of(string sex, string column) => rows.Single(r => r[0] == sex && r[1] == "wristcircumference")[Array.IndexOf(columns, column)];
         Assert.Equal(Of("female", "p1"), FormattableString.Invariant($"{TestData.Data.Choices.CurveFromMm:0.0}"));
         Assert.Equal(Of("male", "p99"), FormattableString.Invariant($"{TestData.Data.Choices.CurveToMm:0.0}"));
+    }
+
+    private static string Of(string sex, string column)
+    {
+        var rows = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Reference", "ansur2_circumferences.csv"))
+            .Where(l => !l.StartsWith('#')).Select(l => l.Split(',')).ToArray();
+        return rows.Single(r => r[0] == sex && r[1] == "wristcircumference")[Array.IndexOf(rows[0], column)];
+    }
+
+    [Fact]
+    public void Adults_wrists_are_percentiles_of_the_survey()
+    {
+        var wrists = TestData.Data.AdultWrists;
+        string[] percentiles = ["p5", "p25", "p50", "p75", "p95"];
+        Assert.Equal(new[] { "female", "male" }.SelectMany(sex => percentiles.Select(p => double.Parse(Of(sex, p), System.Globalization.CultureInfo.InvariantCulture))),
+            wrists.Select(w => w.WristMm));
+        Assert.Equal(1, wrists.Sum(w => w.Weight), 1e-12);
+        // Each stands for the percentiles nearest to it: 15, 22.5, 25, 22.5 and 15 of a hundred, women and men half each.
+        Assert.Equal([0.075, 0.1125, 0.125, 0.1125, 0.075, 0.075, 0.1125, 0.125, 0.1125, 0.075], wrists.Select(w => w.Weight));
     }
 
     [Fact]
@@ -81,7 +96,7 @@ public class DataFilesTests
     {
         var read = DataFiles.Load(Path.Combine(Path.GetTempPath(), "no-such-folder-of-beads"));
         Assert.Null(read.Data);
-        Assert.Equal(3, read.Faults.Length);
+        Assert.Equal(4, read.Faults.Length);
         Assert.All(read.Faults, f => Assert.Equal((FaultCodes.DataBroken, FaultDetails.NotFound), (f.Code, f.Values["detail"])));
     }
 

@@ -34,7 +34,9 @@ internal static class FilesWithEveryField
           "order": { "text": ["cluster = round, chip   # a pair", "cluster, tube, nugget, disc, star, cluster"] },
           "wishes": {
             "liningUp": "mix", "places": [{ "fromDeg": -30, "toDeg": 30, "liningUp": "any" }], "groups": { "cluster": "columns" },
-            "turns": 1.5, "focalWithinDeg": 10
+            "turns": 1.5, "focalWithinDeg": 10,
+            "free": { "runs": [{ "bead": "disc", "least": 1, "most": 3 }], "lengthWithinMm": 8, "onHand": [{ "bead": "disc", "beads": 12 }], "mirroredHalves": true },
+            "wrists": [{ "wristMm": 150, "weight": 2 }, { "wristMm": 165.5, "weight": 1 }]
           }
         }
         """;

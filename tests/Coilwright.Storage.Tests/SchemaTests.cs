@@ -40,6 +40,10 @@ public class SchemaTests
         ("$defs/order", PieceFields.Order),
         ("$defs/orderGroup", PieceFields.OrderGroup),
         ("$defs/wishes", PieceFields.Wishes),
+        ("$defs/free", PieceFields.Free),
+        ("$defs/freeRun", PieceFields.FreeRun),
+        ("$defs/beadsOnHand", PieceFields.OnHand),
+        ("$defs/weighedWrist", PieceFields.Wrist),
         ("$defs/placeWish", PieceFields.PlaceWish),
     ];
 

@@ -9,6 +9,7 @@ internal static class CommandList
     public static IEnumerable<Command> All(Output output) =>
     [
         ReckonCommand.Make(output),
+        ArrangeCommand.Make(output),
         SheetCommand.Make(output),
     ];
 }

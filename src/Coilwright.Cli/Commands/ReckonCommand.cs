@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text;
 using Coilwright.Cli.Calling;
 using Coilwright.Cli.Reports;
@@ -35,7 +34,7 @@ internal static class ReckonCommand
             {
                 WristMm = LengthOption.Read(parsed, wrist, Wearer.LeastWristMm, Wearer.MostWristMm, faults),
                 WornCircumferenceMm = LengthOption.Read(parsed, worn, 0, Reckoning.LargestCircumferenceMm, faults),
-                Seed = ReadSeed(parsed.GetValue(seed), seed.Name, faults),
+                Seed = SeedOption.Read(parsed, seed, new ReckonRequest().Seed, faults),
             };
             LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
@@ -72,14 +71,6 @@ internal static class ReckonCommand
             : [];
         cancel.ThrowIfCancellationRequested();
         return new Made(reckoned, drawing, [], path);
-    }
-
-    private static ulong ReadSeed(string? text, string option, List<Fault> faults)
-    {
-        if (text is null) return new ReckonRequest().Seed;
-        if (ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var seed)) return seed;
-        faults.Add(Fault.Of(UsageCodes.SeedForm, option, text));
-        return 0;
     }
 
     /// <summary>What came of it: the readings and the drawing, or what is wrong and with which file.</summary>

@@ -13,6 +13,7 @@ internal static class HelpPage
         ("reckon", "{piece} --wrist \"6 1/2in\""),
         ("reckon", "{piece} --wrist 165 --json"),
         ("reckon", "{piece} --draw {drawing}"),
+        ("arrange", "{piece} --out {better}"),
         ("sheet", "{piece} --out {folder}"),
         ("sheet", "{piece} --out {folder} --paper letter --large-print"),
         ("sheet", "{piece} --out {folder} --language de"),
@@ -41,7 +42,7 @@ internal static class HelpPage
 
         page.Heading(words.ExamplesHeading);
         foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
-            page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder)), 2);
+            page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter)), 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -42,6 +42,10 @@ internal sealed class JsonPage(Language? language = null) : IDisposable
 
     public void Item(int value) => Writer.WriteNumberValue(value);
 
+    public void ItemMm(double value) => Writer.WriteNumberValue(Math.Round(value, 4));
+
+    public void ItemRatio(double value) => Writer.WriteNumberValue(Math.Round(value, 6));
+
     public void Whole(string name, int? value, string? why = null)
     {
         if (value is { } whole) Writer.WriteNumber(name, whole); else Null(name, why);

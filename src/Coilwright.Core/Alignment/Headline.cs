@@ -45,6 +45,18 @@ internal sealed class Headline
     /// <summary>Whether what should stand in columns does not. What cannot be judged does not fail.</summary>
     public bool FailsColumns => Under(LiningUpWish.Columns) < _choices.LinesUpFrom;
 
+    /// <summary>Of the visible length of groups with a wish, the share that lies against it, averaged: what should mix and lies over its own kind, and what
+    /// should stand in columns and does not. Null when no group has a wish.</summary>
+    public double? AgainstWish
+    {
+        get
+        {
+            var (mix, columns) = ((int)LiningUpWish.Mix, (int)LiningUpWish.Columns);
+            var wished = _seenMm[mix] + _seenMm[columns];
+            return wished < NoLengthMm ? null : (_averaged.Own[mix] + _seenMm[columns] - _averaged.Own[columns]) / wished;
+        }
+    }
+
     private double LeastMm => _choices.LeastOverShare * _lie.WirePerTurnMm;
 
     public string WhyNull(bool averaged)

@@ -11,7 +11,12 @@ namespace Coilwright.Core.Alignment;
 /// <param name="CoverExact">Headline exactly at T.</param>
 /// <param name="RelativeAveraged">By bead against chance, averaged.</param>
 /// <param name="FailsWish">Whether it fails the piece's wish.</param>
-public readonly record struct LiningUpGlance(double? Cover, double? CoverExact, double? RelativeAveraged, bool FailsWish);
+public readonly record struct LiningUpGlance(double? Cover, double? CoverExact, double? RelativeAveraged, bool FailsWish)
+{
+    /// <summary>Of the visible length of groups with a wish, the share that lies against it, averaged; null when no group has one. Unlike the headline it
+    /// is a share of all their length, also of what lies over nothing: that of a piece does not change when spacers are moved.</summary>
+    public double? AgainstWish { get; init; }
+}
 
 /// <summary>Room to glance at one lie after another without making it anew. For one thread at a time; what was glanced at before leaves no trace.</summary>
 public sealed class GlanceRoom
@@ -66,7 +71,7 @@ public sealed class LiningUpModel
         var (weighted, over) = room.Beads.OverAveraged(lie.WirePerTurnMm, averagingMm, _likeness.Weighted, _likeness.Kinds);
         var chance = Chance(lie, _likeness.Weighted);
         return new LiningUpGlance(headline.Averaged, headline.Exact, TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance,
-            headline.FailsMix || headline.FailsColumns);
+            headline.FailsMix || headline.FailsColumns) { AgainstWish = headline.AgainstWish };
     }
 
     /// <summary>Headline and lining up by bead against chance for many draws of the same order: what the spread asks.</summary>

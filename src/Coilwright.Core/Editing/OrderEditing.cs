@@ -24,6 +24,8 @@ internal static class OrderEditing
                 return SetText(piece, set, ids);
             case ReplaceEverywhere replace:
                 return Replace(piece, replace, ids);
+            case SetRuns set:
+                return RunEditing.Apply(piece, set);
         }
         if (OnTheWire(edit, map) is not { } meant) return Refused(Fault.Of(FaultCodes.EditNotStrung, "", ""));
         var marker = new OrderMarker(piece.Order, map, ids);

@@ -87,6 +87,17 @@ public sealed record NameGroup(BeadPlaces Where, string Name) : OrderEdit;
 /// <param name="Where">Beads of the group.</param>
 public sealed record Ungroup(BeadPlaces Where) : OrderEdit;
 
+/// <summary>Runs of one kind of bead get other counts, several at once.</summary>
+/// <param name="Runs">The runs, from the starting end, none over another.</param>
+/// <remarks><see cref="OrderEdit.EveryPass"/> has no meaning here.</remarks>
+public sealed record SetRuns(ImmutableArray<RunCount> Runs) : OrderEdit;
+
+/// <summary>Another count for a run of one kind of bead.</summary>
+/// <param name="First">Its first bead, from 0, as counted before the edit.</param>
+/// <param name="Count">How many beads it has, 1 or more.</param>
+/// <param name="To">How many it is to have, 1 or more.</param>
+public sealed record RunCount(int First, int Count, int To);
+
 /// <summary>The order is written anew, as notation.</summary>
 /// <param name="Text">The whole text.</param>
 /// <remarks><see cref="OrderEdit.EveryPass"/> has no meaning here.</remarks>

@@ -73,6 +73,7 @@ public static class PieceEdits
         [typeof(PutBetween)] = "put-between",
         [typeof(NameGroup)] = "name-group",
         [typeof(Ungroup)] = "ungroup",
+        [typeof(SetRuns)] = "set-runs",
         [typeof(SetOrderText)] = "set-order-text",
         [typeof(AddBead)] = "add-bead",
         [typeof(ChangeBead)] = "change-bead",

@@ -117,4 +117,10 @@ public sealed record Wishes
 
     /// <summary>How far from the top the focal may lie, degrees; null: the data's figure.</summary>
     public double? FocalWithinDeg { get; init; }
+
+    /// <summary>What may change when a better order is looked for.</summary>
+    public FreeToChange Free { get; init; } = FreeToChange.Usual;
+
+    /// <summary>Wrists that the piece is to be good on, each with its weight; empty: adults' wrists from the data.</summary>
+    public ImmutableArray<WeighedWrist> Wrists { get; init; } = [];
 }

@@ -64,6 +64,21 @@ public static class PieceRules
     /// <summary>How far off the top the focal may lie.</summary>
     public static readonly Limits FocalWithinDeg = Limits.Between(0, 180, "°");
 
+    /// <summary>The fewest and the most beads of a run that is free to change.</summary>
+    public static readonly Limits RunBeads = Limits.Between(1, 1000, "");
+
+    /// <summary>By how much the beaded length may change when a better order is looked for.</summary>
+    public static readonly Limits LengthWithinMm = Limits.Between(0, 1000, "mm");
+
+    /// <summary>Beads of a kind to hand.</summary>
+    public static readonly Limits BeadsOnHand = Limits.Between(0, 1_000_000, "");
+
+    /// <summary>How much a wrist counts among others.</summary>
+    public static readonly Limits Weight = Limits.Above0To(1_000_000, "");
+
+    /// <summary>The most beads of a run whose fewest are given.</summary>
+    public static Limits MostOfRun(int least) => Limits.Between(least, RunBeads.Max, "");
+
     /// <summary>Turns designed for.</summary>
     public static readonly Limits Turns = Limits.Above0To(1000, "");
 
@@ -168,11 +183,33 @@ public static class PieceRules
         }
         rules.Number("turns", wishes.Turns, Turns);
         rules.Number("focalWithinDeg", wishes.FocalWithinDeg, FocalWithinDeg);
-        var known = NamesForWishes(order, beads.Select(bead => bead.Id));
-        foreach (var name in wishes.Groups.Keys)
-            if (!known.Contains(name))
-                rules.Add(Fault.Of(FaultCodes.OrderUnknownName, $"groups.{RuleList.Shown(name)}", RuleList.Shown(name), ("nearest", NearestName.Of(name, known) ?? "")));
+        var ids = beads.Select(bead => bead.Id).ToImmutableSortedSet(StringComparer.Ordinal);
+        foreach (var (id, range) in wishes.Free.Runs)
+        {
+            rules.Number("free.runs.least", range.Least, RunBeads);
+            rules.Number("free.runs.most", range.Most, MostOfRun(Math.Max(1, range.Least)));
+            Known("free.runs.bead", id, ids);
+        }
+        foreach (var (id, onHand) in wishes.Free.OnHand)
+        {
+            rules.Number("free.onHand.beads", onHand, BeadsOnHand);
+            Known("free.onHand.bead", id, ids);
+        }
+        rules.Number("free.lengthWithinMm", wishes.Free.LengthWithinMm, LengthWithinMm);
+        for (var i = 0; i < (wishes.Wrists.IsDefault ? 0 : wishes.Wrists.Length); i++)
+        {
+            rules.Number(string.Create(CultureInfo.InvariantCulture, $"wrists[{i}].wristMm"), wishes.Wrists[i].WristMm, WristMm);
+            rules.Number(string.Create(CultureInfo.InvariantCulture, $"wrists[{i}].weight"), wishes.Wrists[i].Weight, Weight);
+        }
+        var known = NamesForWishes(order, ids);
+        foreach (var name in wishes.Groups.Keys) Known($"groups.{RuleList.Shown(name)}", name, known);
         return rules.Faults;
+
+        void Known(string field, string name, ImmutableSortedSet<string> known)
+        {
+            if (!known.Contains(name))
+                rules.Add(Fault.Of(FaultCodes.OrderUnknownName, field, RuleList.Shown(name), ("nearest", NearestName.Of(name, known) ?? "")));
+        }
     }
 
     /// <summary>The names that wishes may be for: groups that are strung and, for an order read in runs of one kind, the beads.</summary>

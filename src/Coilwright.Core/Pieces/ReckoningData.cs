@@ -15,6 +15,9 @@ public sealed record ReckoningData
 
     /// <summary>Our own choices.</summary>
     public required ReckoningChoices Choices { get; init; }
+
+    /// <summary>Adults' wrists, each with its share of them.</summary>
+    public required ImmutableArray<WeighedWrist> AdultWrists { get; init; }
 }
 
 /// <summary>Constants that are our own choice, not nature's. Each lives in <c>data/choices.json</c> with its unit and the reason.</summary>
@@ -95,6 +98,9 @@ public sealed record ReckoningChoices
 
     /// <summary>Reading error of a ruler over a row, standard deviation, mm.</summary>
     public required double RulerErrorMm { get; init; }
+
+    /// <summary>How many beads a run of spacers or connectors may take or give in a better order, unless the piece says.</summary>
+    public required int FreeRunReach { get; init; }
 
     /// <summary>How far a measured row may differ from the beads' lengths before it is taken for a slip of the pen, as a share.</summary>
     public required double MeasuredAbsurdShare { get; init; }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Coilwright.Core.Alignment;
 using Coilwright.Core.Fit;
-using Coilwright.Core.Lies;
 using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Spread;
@@ -48,26 +47,24 @@ public static class Reckoning
 /// <summary>One run of the reckoning: what is shared between its parts.</summary>
 internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningChoices choices, ReckonRequest request, CancellationToken cancel)
 {
-    private readonly CurveShares _shares = new(piece.Beads, piece.Order, bench.Factors);
-    private readonly WornTurnModel _turns = new(piece, choices);
+    private readonly WornLies _lies = new(piece, bench.Factors, choices);
     private readonly LiningUpModel _liningUp = new(piece, choices);
-    private readonly int? _focal = FocalModel.IndexOf(piece);
 
     public Reckoned Run()
     {
         var wrist = request.WristMm ?? piece.Wearer.WristMm;
-        var worn = _turns.On(wrist, request.WornCircumferenceMm);
-        var lie = LieAt(worn.CircumferenceMm);
-        var narrow = worn.BandMm == 0 ? lie : LieAt(worn.CircumferenceMm - worn.BandMm);
-        var wide = worn.BandMm == 0 ? lie : LieAt(worn.CircumferenceMm + worn.BandMm);
-        var relaxed = worn.By == WornBy.Coil ? lie.BeadedMm : _shares.AtRadius(piece.Wire.RelaxedRadiusMm).Sum();
+        var worn = _lies.Turns.On(wrist, request.WornCircumferenceMm);
+        var lie = _lies.At(worn.CircumferenceMm);
+        var narrow = worn.BandMm == 0 ? lie : _lies.At(worn.CircumferenceMm - worn.BandMm);
+        var wide = worn.BandMm == 0 ? lie : _lies.At(worn.CircumferenceMm + worn.BandMm);
+        var relaxed = worn.By == WornBy.Coil ? lie.BeadedMm : _lies.Shares.AtRadius(piece.Wire.RelaxedRadiusMm).Sum();
 
         var counts = Counts();
         var passing = counts.Select(k => PassingCheck.Of(k.Bead, piece.Wire, choices.BoreToleranceMm)).ToImmutableArray();
         var wire = WireCut.Of(piece, lie.BeadedMm, relaxed);
         var liningUp = _liningUp.Measure(lie, worn.PitchMm, worn.AveragingMm, request.Seed, cancel);
         var curve = Curve(wrist);
-        var focal = _focal is { } f ? FocalModel.Of(piece, f, lie, narrow, wide) : null;
+        var focal = _lies.Focal is { } f ? FocalModel.Of(piece, f, lie, narrow, wide) : null;
         var fit = FitModel.Of(piece, lie, narrow, wide, worn, relaxed, []);
 
         var draft = new Reckoned
@@ -76,7 +73,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             WristMm = wrist,
             Counts = counts,
             Worn = worn,
-            Lie = lie.WithBeadMiddles(_shares.MiddlesAtRadius(worn.RadiusMm)),
+            Lie = lie.WithBeadMiddles(_lies.Shares.MiddlesAtRadius(worn.RadiusMm)),
             RelaxedBeadedMm = relaxed,
             RuledMm = counts.Sum(k => k.RuledMm),
             Fit = fit,
@@ -87,7 +84,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             Focal = focal,
             Repeat = RepeatDriftModel.Of(piece.Order.Kinds, lie),
             Mass = MassOf(counts, wire, lie.Turns),
-            Spread = new SpreadModel(piece, choices, _turns, _liningUp).Of(lie, worn, wire, _focal, request.Seed, cancel),
+            Spread = new SpreadModel(piece, choices, _lies.Turns, _liningUp).Of(lie, worn, wire, _lies.Focal, request.Seed, cancel),
             Strength = StrengthOf(worn),
             Wrists = WristsOf(curve, fit.OverlapTurns),
             Notices = [],
@@ -95,13 +92,6 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         var notices = new NoticeWriter(draft, choices, bench.Differences).Write();
         ImmutableArray<string> stops = [.. notices.Where(n => n.Severity == Severity.Stop).Select(n => n.Code).Distinct()];
         return draft with { Notices = notices, Fit = fit with { Fits = stops.IsEmpty, Reasons = stops } };
-    }
-
-    private Lie LieAt(double circumferenceMm)
-    {
-        var radius = circumferenceMm / (2 * Math.PI);
-        var lie = new Lie(_shares.AtRadius(radius), _turns.WirePerTurnMm(circumferenceMm), radius, piece.Wearer.StartAngleDeg);
-        return piece.Wearer.FocalOnTop && _focal is { } focal ? lie.StartingAt(-360 * lie.MiddleMm(focal) / lie.WirePerTurnMm) : lie;
     }
 
     private ImmutableArray<KindCount> Counts()
@@ -125,7 +115,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         var points = new WristPoint[count];
         // As long as the coil is larger than the wrist asks, every wrist wears the same: one point serves them all.
         var resting = 0;
-        while (resting < count && _turns.On(from + resting * step).By == WornBy.Coil) resting++;
+        while (resting < count && _lies.Turns.On(from + resting * step).By == WornBy.Coil) resting++;
         var first = Math.Max(0, resting - 1);
         SharedWork.Run(count - first, (begin, end) =>
         {
@@ -134,8 +124,8 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             {
                 cancel.ThrowIfCancellationRequested();
                 var wrist = from + i * step;
-                var worn = _turns.On(wrist);
-                var lie = LieAt(worn.CircumferenceMm);
+                var worn = _lies.Turns.On(wrist);
+                var lie = _lies.At(worn.CircumferenceMm);
                 var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm, room);
                 points[i] = new WristPoint(wrist, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact,
                     glance.RelativeAveraged, glance.FailsWish);
@@ -148,21 +138,21 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
     private WristsServed WristsOf(ImmutableArray<WristPoint> curve, int overlapTurns)
     {
         var failing = Failing(curve);
-        var from = Math.Max(Wearer.LeastWristMm, _turns.WristForMm(piece.Wire.LoopMm) - choices.LooseFromMm);
+        var from = Math.Max(Wearer.LeastWristMm, _lies.Turns.WristForMm(piece.Wire.LoopMm) - choices.LooseFromMm);
         // Where she did not say how many turns it is designed for, it is designed for as many as her wearer's own wrist takes.
-        var designed = piece.Wishes.Turns ?? LieAt(_turns.On(piece.Wearer.WristMm).CircumferenceMm).Turns;
+        var designed = piece.Wishes.Turns ?? _lies.At(_lies.Turns.On(piece.Wearer.WristMm).CircumferenceMm).Turns;
         var c = piece.Wire.LoopMm;
-        var most = MostPerTurnMm(LieAt(c).BeadedMm);
-        if (most < _turns.WirePerTurnMm(c)) return new WristsServed(null, null, failing);
+        var most = MostPerTurnMm(_lies.At(c).BeadedMm);
+        if (most < _lies.Turns.WirePerTurnMm(c)) return new WristsServed(null, null, failing);
         // A larger wrist takes more wire a turn. The wire under the beads hardly changes with the radius, so a few rounds settle it.
         for (var round = 0; round < 40; round++)
         {
-            var next = Math.Max(piece.Wire.LoopMm, _turns.CircumferenceForMm(most));
+            var next = Math.Max(piece.Wire.LoopMm, _lies.Turns.CircumferenceForMm(most));
             if (Math.Abs(next - c) < 1e-7) break;
             c = next;
-            most = MostPerTurnMm(LieAt(c).BeadedMm);
+            most = MostPerTurnMm(_lies.At(c).BeadedMm);
         }
-        var to = Math.Min(Wearer.MostWristMm, _turns.WristForMm(c));
+        var to = Math.Min(Wearer.MostWristMm, _lies.Turns.WristForMm(c));
         return to < from ? new WristsServed(null, null, failing) : new WristsServed(from, to, failing);
 
         // The most wire a turn may take before something is not as she wants it: turns too few, less than one turn, ends not far enough over.

@@ -19,6 +19,9 @@ internal static class DataBinder
     private static readonly FieldSet StrengthFields = new("unit", "diameterUnit", "source", "note", "rows");
     private static readonly FieldSet StrengthRow = new("over", "upTo", "min", "max", "note");
 
+    private static readonly FieldSet WristTableFields = new("source", "basis", "wrists");
+    private static readonly FieldSet WristFields = new("wristMm", "share", "of");
+
     private const string OurChoice = "our choice";
 
     /// <summary>Reads one file.</summary>
@@ -85,10 +88,32 @@ internal static class DataBinder
             HeavyTurnG = read.Number("heavyTurnG", "g", 0, 1000),
             StressShareFrom = read.Number("stressShareFrom", "1", 0, 10),
             RulerErrorMm = read.Number("rulerErrorMm", "mm", 0, 10),
+            FreeRunReach = (int)read.Number("freeRunReach", "1", 0, 100, whole: true),
             MeasuredAbsurdShare = read.Number("measuredAbsurdShare", "1", 0, 10),
         };
         return faults.Count == 0 ? choices : null;
     }
+
+    /// <summary>Wrists of many people, each with its share of them.</summary>
+    public static WristTable? Wrists(JsonValue at, string fileName, FaultList faults)
+    {
+        if (Fields.Of(at, WristTableFields, faults) is not { } fields) return null;
+        if (fields.Require("source")) fields.Text("source", most: 1000, mayBeEmpty: false);
+        fields.Text("basis", most: 1000, mayBeEmpty: false);
+        var wrists = ImmutableArray.CreateBuilder<WeighedWrist>();
+        foreach (var item in (fields.Require("wrists") ? fields.List("wrists") : null) ?? [])
+        {
+            if (Fields.Of(item, WristFields, faults) is not { } row) continue;
+            var wrist = row.Require("wristMm") ? row.Number("wristMm", PieceRules.WristMm) : null;
+            var share = row.Require("share") ? row.Number("share", Limits.Above0To(1, "")) : null;
+            if (row.Require("of")) row.Text("of", mayBeEmpty: false);
+            if (wrist is { } mm && share is { } s) wrists.Add(new WeighedWrist(mm, s));
+        }
+        return faults.Count == 0 ? new WristTable(wrists.ToImmutable()) : null;
+    }
+
+    /// <summary>Wrists, as read.</summary>
+    internal sealed record WristTable(ImmutableArray<WeighedWrist> Wrists);
 
     private static string? Key(Fields fields, string fileName)
     {
@@ -147,7 +172,7 @@ internal static class DataBinder
         public static FieldSet Names { get; } = new("bearingShare", "wornBandWristMm", "wornBandLabelMm", "wornBandMeasuredMm", "leastAveragingMm",
             "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "shuffles", "leastOverShare",
             "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "curveFromMm", "curveToMm", "curveStepMm",
-            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "measuredAbsurdShare");
+            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "measuredAbsurdShare");
 
         private static readonly FieldSet RoleNames = new([.. PieceFields.Roles.Words]);
 

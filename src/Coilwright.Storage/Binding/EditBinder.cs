@@ -63,6 +63,8 @@ internal sealed class EditBinder(ReckoningData data, FaultList faults)
                 return new NameGroup(Where(fields), Text(fields, "name"));
             case "ungroup":
                 return new Ungroup(Where(fields));
+            case "set-runs":
+                return new SetRuns(Runs(fields));
             case "set-order-text":
                 return new SetOrderText(string.Join('\n', fields.Require("text") ? fields.Texts("text", OrderLimits.TextLength) : []));
             case "add-bead":
@@ -109,6 +111,15 @@ internal sealed class EditBinder(ReckoningData data, FaultList faults)
         return fields.Inner("row", EditFields.Row) is { } row
             ? new BeadPlaces.Row(Number(row, "first", Place), Number(row, "count", Count))
             : new BeadPlaces.Each([]);
+    }
+
+    private ImmutableArray<RunCount> Runs(Fields fields)
+    {
+        var runs = ImmutableArray.CreateBuilder<RunCount>();
+        foreach (var item in (fields.Require("runs") ? fields.List("runs") : null) ?? [])
+            if (Fields.Of(item, EditFields.Run, faults) is { } run)
+                runs.Add(new RunCount(Number(run, "first", Place), Number(run, "count", Count), Number(run, "to", Count)));
+        return runs.ToImmutable();
     }
 
     private BeadDescription? Bead(Fields fields) =>

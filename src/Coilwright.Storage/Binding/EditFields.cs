@@ -8,6 +8,8 @@ internal static class EditFields
 {
     public static readonly FieldSet Row = new("first", "count");
 
+    public static readonly FieldSet Run = new("first", "count", "to");
+
     public static readonly WordSet<Beside> Besides = new(("apart", Beside.Apart), ("withPrevious", Beside.WithPrevious), ("withNext", Beside.WithNext));
 
     /// <summary>The fields of each kind of edit, by its code; <c>format</c> and <c>edit</c> are in all of them.</summary>
@@ -24,6 +26,7 @@ internal static class EditFields
         ["put-between"] = Of("row", "each", "what", "everyPass"),
         ["name-group"] = Of("row", "each", "name", "everyPass"),
         ["ungroup"] = Of("row", "each", "everyPass"),
+        ["set-runs"] = Of("runs", "everyPass"),
         ["set-order-text"] = Of("text"),
         ["add-bead"] = Of("bead"),
         ["change-bead"] = Of("id", "bead"),

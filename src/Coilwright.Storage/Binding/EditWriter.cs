@@ -71,6 +71,18 @@ internal static class EditWriter
             case Ungroup ungroup:
                 Where(json, ungroup.Where);
                 break;
+            case SetRuns set:
+                json.WriteStartArray("runs");
+                foreach (var run in set.Runs)
+                {
+                    json.WriteStartObject();
+                    json.WriteNumber("first", run.First);
+                    json.WriteNumber("count", run.Count);
+                    json.WriteNumber("to", run.To);
+                    json.WriteEndObject();
+                }
+                json.WriteEndArray();
+                break;
             case SetOrderText set:
                 json.WriteStartArray("text");
                 foreach (var line in set.Text.Split('\n')) json.WriteStringValue(line);

@@ -202,7 +202,60 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             Groups = GroupWishes(fields, order),
             Turns = fields.Number("turns", PieceRules.Turns),
             FocalWithinDeg = fields.Number("focalWithinDeg", PieceRules.FocalWithinDeg),
+            Free = Free(fields),
+            Wrists = Wrists(fields),
         };
+    }
+
+    private FreeToChange Free(Fields wishes)
+    {
+        if (!wishes.Has("free") || wishes.Inner("free", PieceFields.Free) is not { } fields) return FreeToChange.Usual;
+        var runs = ImmutableSortedDictionary.CreateBuilder<string, RunRange>(StringComparer.Ordinal);
+        foreach (var item in fields.List("runs") ?? [])
+        {
+            if (Fields.Of(item, PieceFields.FreeRun, faults) is not { } run) continue;
+            var bead = KindOnce(run, runs.Keys);
+            var least = run.Require("least") ? run.Whole("least", PieceRules.RunBeads) : null;
+            var most = run.Require("most") ? run.Whole("most", PieceRules.MostOfRun(least ?? 1)) : null;
+            if (bead is not null && least is { } l && most is { } m) runs[bead] = new RunRange(l, m);
+        }
+        var onHand = ImmutableSortedDictionary.CreateBuilder<string, int>(StringComparer.Ordinal);
+        foreach (var item in fields.List("onHand") ?? [])
+        {
+            if (Fields.Of(item, PieceFields.OnHand, faults) is not { } kind) continue;
+            var bead = KindOnce(kind, onHand.Keys);
+            if ((kind.Require("beads") ? kind.Whole("beads", PieceRules.BeadsOnHand) : null) is { } beads && bead is not null) onHand[bead] = beads;
+        }
+        return new FreeToChange
+        {
+            Runs = runs.ToImmutable(),
+            LengthWithinMm = fields.Number("lengthWithinMm", PieceRules.LengthWithinMm),
+            OnHand = onHand.ToImmutable(),
+            MirroredHalves = fields.YesOrNo("mirroredHalves") ?? false,
+        };
+    }
+
+    // A bead of the piece that was not named before; anything else is a fault.
+    private string? KindOnce(Fields fields, IEnumerable<string> before)
+    {
+        if (!fields.Require("bead") || fields.Text("bead", mayBeEmpty: false) is not { } bead) return null;
+        if (_ids.Count > 0 && !_ids.Contains(bead)) fields.Fault("bead", FaultCodes.OrderUnknownName, ("nearest", NearestName.Of(bead, _ids) ?? ""));
+        else if (before.Contains(bead)) fields.Fault("bead", FaultCodes.IdTwice, ("first", bead));
+        else return bead;
+        return null;
+    }
+
+    private ImmutableArray<WeighedWrist> Wrists(Fields wishes)
+    {
+        var wrists = ImmutableArray.CreateBuilder<WeighedWrist>();
+        foreach (var item in wishes.List("wrists") ?? [])
+        {
+            if (Fields.Of(item, PieceFields.Wrist, faults) is not { } fields) continue;
+            var wrist = fields.Require("wristMm") ? fields.Number("wristMm", PieceRules.WristMm) : null;
+            var weight = fields.Has("weight") ? fields.Number("weight", PieceRules.Weight) : 1;
+            if (wrist is { } mm && weight is { } w) wrists.Add(new WeighedWrist(mm, w));
+        }
+        return wrists.ToImmutable();
     }
 
     private ImmutableSortedDictionary<string, LiningUpWish> GroupWishes(Fields fields, StringingOrder? order)

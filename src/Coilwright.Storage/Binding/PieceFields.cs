@@ -31,7 +31,11 @@ internal static class PieceFields
     public static readonly FieldSet Order = new("text", "list");
     public static readonly FieldSet OrderGroup = new("group", "of");
 
-    public static readonly FieldSet Wishes = new("liningUp", "places", "groups", "turns", "focalWithinDeg");
+    public static readonly FieldSet Wishes = new("liningUp", "places", "groups", "turns", "focalWithinDeg", "free", "wrists");
+    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves");
+    public static readonly FieldSet FreeRun = new("bead", "least", "most");
+    public static readonly FieldSet OnHand = new("bead", "beads");
+    public static readonly FieldSet Wrist = new("wristMm", "weight");
     public static readonly FieldSet PlaceWish = new("fromDeg", "toDeg", "liningUp");
 
     public static readonly WordSet<Role> Roles = new(("main", Role.Main), ("accent", Role.Accent), ("spacer", Role.Spacer),

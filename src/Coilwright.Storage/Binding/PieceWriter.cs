@@ -219,7 +219,7 @@ internal static class PieceWriter
     internal static void WriteWishes(Utf8JsonWriter json, Wishes wishes)
     {
         if (wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsDefaultOrEmpty && wishes.Groups.IsEmpty && wishes.Turns is null
-            && wishes.FocalWithinDeg is null)
+            && wishes.FocalWithinDeg is null && wishes.Free.IsUsual && wishes.Wrists.IsDefaultOrEmpty)
             return;
         json.WriteStartObject("wishes");
         json.WriteString("liningUp", PieceFields.LiningUp.WordOf(wishes.LiningUp));
@@ -244,6 +244,53 @@ internal static class PieceWriter
         }
         Number(json, "turns", wishes.Turns);
         Number(json, "focalWithinDeg", wishes.FocalWithinDeg);
+        WriteFree(json, wishes.Free);
+        if (!wishes.Wrists.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("wrists");
+            foreach (var wrist in wishes.Wrists)
+            {
+                json.WriteStartObject();
+                json.WriteNumber("wristMm", wrist.WristMm);
+                json.WriteNumber("weight", wrist.Weight);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        json.WriteEndObject();
+    }
+
+    private static void WriteFree(Utf8JsonWriter json, FreeToChange free)
+    {
+        if (free.IsUsual) return;
+        json.WriteStartObject("free");
+        if (!free.Runs.IsEmpty)
+        {
+            json.WriteStartArray("runs");
+            foreach (var (bead, range) in free.Runs)
+            {
+                json.WriteStartObject();
+                json.WriteString("bead", bead);
+                json.WriteNumber("least", range.Least);
+                json.WriteNumber("most", range.Most);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        Number(json, "lengthWithinMm", free.LengthWithinMm);
+        if (!free.OnHand.IsEmpty)
+        {
+            json.WriteStartArray("onHand");
+            foreach (var (bead, beads) in free.OnHand)
+            {
+                json.WriteStartObject();
+                json.WriteString("bead", bead);
+                json.WriteNumber("beads", beads);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        if (free.MirroredHalves) json.WriteBoolean("mirroredHalves", true);
         json.WriteEndObject();
     }
 

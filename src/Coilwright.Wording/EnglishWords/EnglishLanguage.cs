@@ -17,6 +17,7 @@ internal static class EnglishLanguage
         Cautions = EnglishCautions.Make(),
         Report = EnglishReport.Make(),
         Sheet = EnglishSheet.Make(),
+        Ideas = EnglishIdeas.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

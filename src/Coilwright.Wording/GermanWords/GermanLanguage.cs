@@ -22,6 +22,7 @@ internal static class GermanLanguage
         Cautions = GermanCautions.Make(),
         Report = GermanReport.Make(),
         Sheet = GermanSheet.Make(),
+        Ideas = GermanIdeas.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+
+namespace Coilwright.Core.Pieces;
+
+/// <summary>What may change of a piece when a better order is looked for. What is not named here stays as it is strung.</summary>
+/// <remarks>Groups are never touched: what is free is how many spacers or connectors stand in each run between them.</remarks>
+public sealed record FreeToChange
+{
+    /// <summary>Nothing said: every run of one spacer or connector between groups may take or give a few, as far as the data's choice reaches.</summary>
+    public static FreeToChange Usual { get; } = new();
+
+    /// <summary>How many beads one run of a kind may have, by bead id; empty: the usual.</summary>
+    public ImmutableSortedDictionary<string, RunRange> Runs { get; init; } = ImmutableSortedDictionary<string, RunRange>.Empty;
+
+    /// <summary>By how much the beaded length on the wearer's wrist may change, mm; null: by as much as the ends may differ from what is wanted.</summary>
+    public double? LengthWithinMm { get; init; }
+
+    /// <summary>Beads of a kind that are to hand, those already strung counted in, by bead id; a kind that is not named is not limited.</summary>
+    public ImmutableSortedDictionary<string, int> OnHand { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
+
+    /// <summary>Whether runs that mirror each other about the middle of the piece keep equal counts.</summary>
+    public bool MirroredHalves { get; init; }
+
+    /// <summary>Whether nothing is said that is not the usual.</summary>
+    public bool IsUsual => Runs.IsEmpty && LengthWithinMm is null && OnHand.IsEmpty && !MirroredHalves;
+
+    /// <summary>The same after a kind of bead was renamed; or taken out, with no new id.</summary>
+    public FreeToChange Renamed(string id, string? to)
+    {
+        var (runs, onHand) = (Runs.Remove(id), OnHand.Remove(id));
+        if (to is not null && Runs.TryGetValue(id, out var range)) runs = runs.SetItem(to, range);
+        if (to is not null && OnHand.TryGetValue(id, out var beads)) onHand = onHand.SetItem(to, beads);
+        return this with { Runs = runs, OnHand = onHand };
+    }
+}
+
+/// <summary>How many beads a run may have, ends included.</summary>
+/// <param name="Least">The fewest, 1 or more: with none left two groups would run into one.</param>
+/// <param name="Most">The most.</param>
+public readonly record struct RunRange(int Least, int Most);
+
+/// <summary>A wrist and how much it counts among others.</summary>
+/// <param name="WristMm">Round the wrist, mm.</param>
+/// <param name="Weight">Its weight, above 0; only the ratio to the others counts.</param>
+public readonly record struct WeighedWrist(double WristMm, double Weight);

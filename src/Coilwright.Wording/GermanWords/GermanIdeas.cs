@@ -1,0 +1,42 @@
+namespace Coilwright.Wording.GermanWords;
+
+/// <summary>German of <see cref="IdeaWords"/>.</summary>
+internal static class GermanIdeas
+{
+    internal static IdeaWords Make() => new()
+    {
+        Heading = "Vorschläge",
+        Now = "So wie aufgefädelt liegen {against:percent} dessen, wofür du dir etwas wünschst, gegen deinen Wunsch, gesehen über {wrists} {wrists:Handgelenk|Handgelenke}.",
+        NowFails = "Dein Wunsch geht nicht auf bei {wrists}.",
+        NowHolds = "Dein Wunsch geht bei jedem davon auf.",
+        SmallestCure = "Die kleinste Änderung, die hilft",
+        FewBeads = "Das Beste, was bis zu drei Perlen können",
+        Best = "Das Beste, was gefunden wurde",
+        More = "{by} mehr: {bead}, dann {to}, {where}",
+        Fewer = "{by} weniger: {bead}, dann {to}, {where}",
+        Where = "{?before:nach {before} }({?last:Perlen {first} bis {last}}{?one:Perle {one}}){?after: vor {after}}",
+        Brings = "Was gegen deinen Wunsch liegt, geht von {before:percent} auf {after:percent}.",
+        Holds = "Dein Wunsch geht dann bei jedem geprüften Handgelenk auf.",
+        Fails = "Dein Wunsch geht dann nicht auf bei {wrists}.",
+        Longer = "Die Perlen brauchen {mm:size} mehr Draht.",
+        Shorter = "Die Perlen brauchen {mm:size} weniger Draht.",
+        SameLength = "Die Perlen brauchen so viel Draht wie zuvor.",
+        Cut = "Abzuschneiden: {after:cut} Draht, bisher {before:cut}.",
+        Focal = "Das Mittelstück liegt dann in Windung {turn}, {angleDeg:place}.",
+        NoSmaller = "Jede kleinere Änderung wurde probiert: keine hilft bei allen Handgelenken.",
+        PerhapsSmaller = "Nicht jede kleinere Änderung konnte probiert werden; vielleicht genügt eine davon.",
+        NoBetter = "Keine andere erlaubte Anzahl ist besser.",
+        PerhapsBetter = "Das Beste, was es gibt, kann um höchstens {gap:percent} besser sein.",
+        Ways = "{gaps} {gaps:Reihe|Reihen} von Zwischen- und Verbindungsperlen dürfen sich ändern, auf {ways} Arten.",
+        Stopped = "Die Suche wurde vor dem Ende angehalten.",
+        NoWish = "Für das Stück ist nicht gewünscht, was sich decken soll; so ist keine Reihenfolge besser als eine andere. Wünsche gemischt oder in Säulen und frage dann noch einmal.",
+        NoGap = "Zwischen den Gruppen steht keine Reihe von Zwischen- oder Verbindungsperlen, die sich ändern darf. Gib einer Perle diese Rolle, oder gib sie bei den Wünschen frei.",
+        NoneAllowed = "Keine Reihenfolge ist erlaubt. Was sich nicht zusammen einhalten lässt: {rules}.",
+        RuleLength = "die Länge des Stücks",
+        RuleOnHand = "der Vorrat an {bead}",
+        And = " und ",
+        NoneBetter = "Keine erlaubte Änderung ist besser als das Aufgefädelte.",
+        Written = "Das Beste steht in {file}.",
+        NotWritten = "{file} wurde nicht geschrieben: es gibt nichts Besseres.",
+    };
+}

@@ -1,0 +1,104 @@
+namespace Coilwright.Wording;
+
+/// <summary>Words of better orders. Names in braces are filled in; see <see cref="Template"/>.</summary>
+public sealed record IdeaWords
+{
+    /// <summary>Heading over all ideas.</summary>
+    public required string Heading { get; init; }
+
+    /// <summary>How the piece does now: {against}, {wrists} for how many wrists.</summary>
+    public required string Now { get; init; }
+
+    /// <summary>The wish fails now on {wrists}.</summary>
+    public required string NowFails { get; init; }
+
+    /// <summary>The wish holds now on every wrist.</summary>
+    public required string NowHolds { get; init; }
+
+    /// <summary>Heading of the smallest cure.</summary>
+    public required string SmallestCure { get; init; }
+
+    /// <summary>Heading of the best with a few beads.</summary>
+    public required string FewBeads { get; init; }
+
+    /// <summary>Heading of the best of all.</summary>
+    public required string Best { get; init; }
+
+    /// <summary>More beads in a run: {by}, {bead}, {where}, {to}.</summary>
+    public required string More { get; init; }
+
+    /// <summary>Fewer beads in a run: {by}, {bead}, {where}, {to}.</summary>
+    public required string Fewer { get; init; }
+
+    /// <summary>Where a run is: {before}, {after} for the groups on either side, each possibly missing; {first}, {last} for its beads, or {one} for its only one.</summary>
+    public required string Where { get; init; }
+
+    /// <summary>What it brings: {before}, {after} for what lies against the wish.</summary>
+    public required string Brings { get; init; }
+
+    /// <summary>It holds on every wrist looked at.</summary>
+    public required string Holds { get; init; }
+
+    /// <summary>It fails on {wrists}.</summary>
+    public required string Fails { get; init; }
+
+    /// <summary>The beads take more wire: {mm}.</summary>
+    public required string Longer { get; init; }
+
+    /// <summary>The beads take less wire: {mm}.</summary>
+    public required string Shorter { get; init; }
+
+    /// <summary>The beads take as much wire as before.</summary>
+    public required string SameLength { get; init; }
+
+    /// <summary>Loops of wire to cut: {before}, {after}.</summary>
+    public required string Cut { get; init; }
+
+    /// <summary>Where the focal comes to lie: {angleDeg}, {turn}.</summary>
+    public required string Focal { get; init; }
+
+    /// <summary>Every smaller change was tried.</summary>
+    public required string NoSmaller { get; init; }
+
+    /// <summary>Not every smaller change was tried.</summary>
+    public required string PerhapsSmaller { get; init; }
+
+    /// <summary>Nothing better is allowed, by the tables.</summary>
+    public required string NoBetter { get; init; }
+
+    /// <summary>The best there is may be better by {gap}.</summary>
+    public required string PerhapsBetter { get; init; }
+
+    /// <summary>How many ways there are: {gaps}, {ways}.</summary>
+    public required string Ways { get; init; }
+
+    /// <summary>The search was stopped.</summary>
+    public required string Stopped { get; init; }
+
+    /// <summary>No wish.</summary>
+    public required string NoWish { get; init; }
+
+    /// <summary>No gap.</summary>
+    public required string NoGap { get; init; }
+
+    /// <summary>Nothing allowed: {rules}.</summary>
+    public required string NoneAllowed { get; init; }
+
+    /// <summary>The rule of the length.</summary>
+    public required string RuleLength { get; init; }
+
+    /// <summary>The rule of beads to hand: {bead}.</summary>
+    public required string RuleOnHand { get; init; }
+
+    /// <summary>Joins rules and wrists.</summary>
+    public required string And { get; init; }
+
+    /// <summary>Nothing better was found.</summary>
+    public required string NoneBetter { get; init; }
+
+    /// <summary>The better order was written: {file}.</summary>
+    public required string Written { get; init; }
+
+    /// <summary>There was nothing to write to {file}.</summary>
+    public required string NotWritten { get; init; }
+}

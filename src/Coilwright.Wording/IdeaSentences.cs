@@ -53,9 +53,15 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     }
 
     /// <summary>What is known of better or smaller ones.</summary>
-    public string Proof(Idea idea) => idea.Kind == IdeaKind.SmallestCure ? idea.IsProven ? _words.NoSmaller : _words.PerhapsSmaller
-        : idea.IsProven || idea.Kind == IdeaKind.FewBeads ? idea.IsProven ? _words.NoBetter : _words.PerhapsSmaller
-        : language.Sentence(_words.PerhapsBetter, ("gap", arranged.Best!.GapToBound));
+    public string Proof(Idea idea) => (idea.Kind, idea.IsProven) switch
+    {
+        (IdeaKind.SmallestCure, true) => _words.NoSmaller,
+        (IdeaKind.SmallestCure, false) => _words.PerhapsSmaller,
+        (IdeaKind.FewBeads, true) => _words.NoBetterFew,
+        (IdeaKind.Best, true) => _words.NoBetter,
+        (IdeaKind.FewBeads, false) => _words.PerhapsAnother,
+        _ => language.Sentence(_words.PerhapsBetter, ("gap", arranged.Best!.GapToBound)),
+    };
 
     /// <summary>What was looked through.</summary>
     public IEnumerable<string> Details()

@@ -66,6 +66,12 @@ public sealed record IdeaWords
     /// <summary>Nothing better is allowed, by the tables.</summary>
     public required string NoBetter { get; init; }
 
+    /// <summary>Not every change of as few beads was looked at.</summary>
+    public required string PerhapsAnother { get; init; }
+
+    /// <summary>No change of as few beads does better, by the tables.</summary>
+    public required string NoBetterFew { get; init; }
+
     /// <summary>The best there is may be better by {gap}.</summary>
     public required string PerhapsBetter { get; init; }
 

@@ -71,7 +71,10 @@ public sealed class LiningUpModel
         var (weighted, over) = room.Beads.OverAveraged(lie.WirePerTurnMm, averagingMm, _likeness.Weighted, _likeness.Kinds);
         var chance = Chance(lie, _likeness.Weighted);
         return new LiningUpGlance(headline.Averaged, headline.Exact, TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance,
-            headline.FailsMix || headline.FailsColumns) { AgainstWish = headline.AgainstWish };
+            headline.FailsMix || headline.FailsColumns)
+        {
+            AgainstWish = headline.AgainstWish,
+        };
     }
 
     /// <summary>Headline and lining up by bead against chance for many draws of the same order: what the spread asks.</summary>

@@ -26,6 +26,8 @@ internal static class EnglishIdeas
         NoSmaller = "Every smaller change was tried: none holds on all wrists.",
         PerhapsSmaller = "Not every smaller change could be tried; one may do as well.",
         NoBetter = "No other counts that are allowed do better.",
+        PerhapsAnother = "Not every change of up to three beads could be looked at; another may do better.",
+        NoBetterFew = "No other change of up to three beads does better.",
         PerhapsBetter = "The best there is may be better by up to {gap:percent}, no more.",
         Ways = "{gaps} {gaps:run|runs} of spacers and connectors may change, in {ways} ways.",
         Stopped = "The search was stopped before its end.",

@@ -26,6 +26,8 @@ internal static class GermanIdeas
         NoSmaller = "Jede kleinere Änderung wurde probiert: keine hilft bei allen Handgelenken.",
         PerhapsSmaller = "Nicht jede kleinere Änderung konnte probiert werden; vielleicht genügt eine davon.",
         NoBetter = "Keine andere erlaubte Anzahl ist besser.",
+        PerhapsAnother = "Nicht jede Änderung von bis zu drei Perlen konnte geprüft werden; eine andere ist vielleicht besser.",
+        NoBetterFew = "Keine andere Änderung von bis zu drei Perlen ist besser.",
         PerhapsBetter = "Das Beste, was es gibt, kann um höchstens {gap:percent} besser sein.",
         Ways = "{gaps} {gaps:Reihe|Reihen} von Zwischen- und Verbindungsperlen dürfen sich ändern, auf {ways} Arten.",
         Stopped = "Die Suche wurde vor dem Ende angehalten.",

@@ -15,16 +15,13 @@ namespace Coilwright.Documents;
 /// <param name="Describe">Describes it from the readings.</param>
 /// <param name="Drawings">Its drawings that are of use by themselves, by name.</param>
 public sealed record DocumentKind(string Name, Func<Reckoned, PageSetup, Language, PageDocument> Describe,
-    Func<Reckoned, PageSetup, Language, IEnumerable<(string Name, Picture Picture)>> Drawings);
+    Func<Reckoned, Language, IEnumerable<(string Name, Picture Picture)>> Drawings);
 
 /// <summary>Every document there is. A new one is a folder and a line here.</summary>
 public static class DocumentKinds
 {
     /// <summary>The pattern sheet.</summary>
     public static DocumentKind PatternSheet { get; } = new("sheet", PatternSheetDocument.Of, PatternSheetDocument.Drawings);
-
-    /// <summary>All of them.</summary>
-    public static ImmutableArray<DocumentKind> All { get; } = [PatternSheet];
 }
 
 /// <summary>One file of a document.</summary>
@@ -47,7 +44,7 @@ public static class DocumentFiles
             var drawn = canvas.Draw(document, setup);
             yield return new DocumentFile(kind.Name + canvas.Ending, drawn.Bytes, drawn.Faults);
         }
-        foreach (var (name, picture) in kind.Drawings(reckoned, setup, language))
+        foreach (var (name, picture) in kind.Drawings(reckoned, language))
             yield return new DocumentFile(name + ".svg", Encoding.UTF8.GetBytes(SvgCanvas.Write(setup.Greyscale ? picture.Greyed() : picture)), []);
     }
 }

@@ -134,6 +134,9 @@ public sealed class Language
     /// <summary>A length in the units that are wanted, rounded as <see cref="Length(double)"/> does.</summary>
     public string Length(double mm, LengthUnits units) => LengthWriter.In(mm, this, units);
 
+    /// <summary>A length where there is room for one unit only: inches where those alone are wanted, else millimetres.</summary>
+    public string ShortLength(double mm) => Length(mm, Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm);
+
     /// <summary>A length that may only be rounded up, as wire to cut: up to the next whole millimetre and the next sixteenth.</summary>
     public string LengthUp(double mm) => LengthWriter.UpIn(mm, this, Units);
 
@@ -143,15 +146,6 @@ public sealed class Language
 
     /// <summary>A number for people with up to so many decimals, the language's decimal sign and no thousands sign.</summary>
     public string Number(double value, int decimals) => PlainNumber(value, decimals).Replace('.', DecimalSign);
-
-    /// <summary>A number that may only be rounded up, as loops to cut, with up to so many decimals.</summary>
-    public string NumberUp(double value, int decimals)
-    {
-        // A hair is taken off first, so that an exact number stays what it is.
-        const double hair = 1e-6;
-        var scale = Math.Pow(10, decimals);
-        return Number(Math.Ceiling((value - hair) * scale) / scale, decimals);
-    }
 
     /// <summary>An amount of money with two decimals, without its currency.</summary>
     public string Amount(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture).Replace('.', DecimalSign);

@@ -55,21 +55,14 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
         var (fit, wrists) = (reckoned.Fit, reckoned.Wrists);
         yield return Say(_words.TurnsWorn, ("turns", Turns(fit.TurnsWorn)), ("from", Turns(fit.TurnsWornFrom)), ("to", Turns(fit.TurnsWornTo)));
         if (fit.TurnsDesigned is { } designed) yield return Say(_words.TurnsDesigned, ("turns", designed));
-        var ends = Math.Round(fit.EndsOverlapMm, 1);
-        yield return Say(ends == 0 ? _words.EndsMeet : ends > 0 ? _words.EndsOverlap : _words.EndsApart, ("mm", Math.Abs(ends)),
+        yield return Say(fit.EndsMeet ? _words.EndsMeet : fit.EndsOverlapMm > 0 ? _words.EndsOverlap : _words.EndsApart, ("mm", Math.Abs(fit.EndsOverlapMm)),
             ("turns", fit.OverlapTurns));
         var spread = reckoned.Spread;
         if (spread.LengthMm.To - spread.LengthMm.From >= LeastBandMm)
             yield return Say(_words.LengthBand, ("fromMm", spread.LengthMm.From), ("toMm", spread.LengthMm.To));
         if (spread.FitsShare is { } share) yield return Say(_words.ComesOut, ("share", language.Number(share * 100, 0)));
         yield return Say(_words.FreeInside, ("mm", fit.InsideRelaxedMm));
-        yield return Say((wrists.FromMm, wrists.ToMm) switch
-        {
-            (null, null) => _words.SuitsNone,
-            (null, _) => _words.SuitsTo,
-            (_, null) => _words.SuitsFrom,
-            _ => _words.SuitsFromTo,
-        }, ("fromMm", wrists.FromMm), ("toMm", wrists.ToMm));
+        yield return Say(_words.Suits.Of(wrists), ("fromMm", wrists.FromMm), ("toMm", wrists.ToMm));
         foreach (var (hidden, end) in fit.EndLoopHidden.Zip([_words.Start, _words.Finish]))
             if (hidden is { } isHidden) yield return Say(isHidden ? _words.LoopHidden : _words.LoopShows, ("end", end));
     }
@@ -95,9 +88,7 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
     public IEnumerable<string> LiningUpMore()
     {
         var report = reckoned.LiningUp;
-        yield return report.Cover is { } cover
-            ? Say(_words.Cover, ("cover", cover))
-            : Say(_words.NoCover, ("why", language.SayWhyNot(report.WhyNull.GetValueOrDefault("cover", ""))));
+        yield return Cover();
         if (reckoned.Spread.Cover is { } band) yield return Say(_words.CoverBand, ("from", band.From), ("to", band.To));
         if (report.GroupsAreRuns) yield return Say(_words.GroupsAreRuns);
         if (report.HiddenMm > OnPlaceWithinMm) yield return Say(_words.Hidden, ("mm", report.HiddenMm));
@@ -108,13 +99,25 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
                 Math.Abs(repeat.DriftMm) < OnPlaceWithinMm ? _words.RepeatLinesUp : repeat.DriftMm > 0 ? _words.RepeatFallsBack : _words.RepeatRunsAhead,
                 ("mm", repeat.DriftMm));
         }
+        foreach (var sentence in WishFails()) yield return sentence;
+    }
+
+    /// <summary>What the curve over wrists says: how it lines up on this wrist, and on which wrists that is not as wished.</summary>
+    public IEnumerable<string> OverWrists() => [language.Terms.LiningUp[reckoned.LiningUp.Word], Cover(), .. WishFails()];
+
+    private string Cover() => reckoned.LiningUp.Cover is { } cover
+        ? Say(_words.Cover, ("cover", cover))
+        : Say(_words.NoCover, ("why", language.SayWhyNot(reckoned.LiningUp.WhyNull.GetValueOrDefault("cover", ""))));
+
+    private IEnumerable<string> WishFails()
+    {
         foreach (var (from, to) in reckoned.Wrists.WishFailsMm) yield return Say(_words.WishFails, ("fromMm", from), ("toMm", to));
     }
 
     /// <summary>What else there is to say of the wire to cut.</summary>
     public IEnumerable<string> WireMore()
     {
-        yield return Say(_words.Loops, ("loops", reckoned.Wire.Loops));
+        yield return Say(_words.Loops, ("loops", reckoned.Wire.LoopsToCut));
         foreach (var sentence in TrimAndLeftOver()) yield return sentence;
     }
 

@@ -52,17 +52,8 @@ public sealed record ReportWords
     /// <summary>{mm}.</summary>
     public required string FreeInside { get; init; }
 
-    /// <summary>{fromMm}, {toMm}.</summary>
-    public required string SuitsFromTo { get; init; }
-
-    /// <summary>{fromMm}.</summary>
-    public required string SuitsFrom { get; init; }
-
-    /// <summary>{toMm}.</summary>
-    public required string SuitsTo { get; init; }
-
-    /// <summary>No wrist.</summary>
-    public required string SuitsNone { get; init; }
+    /// <summary>Wrists that it suits.</summary>
+    public required SuitsWords Suits { get; init; }
 
     /// <summary>The end loop at {end} stays hidden.</summary>
     public required string LoopHidden { get; init; }

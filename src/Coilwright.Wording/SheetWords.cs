@@ -57,20 +57,14 @@ public sealed record SheetWords
     /// <summary>Row: wrists that it suits.</summary>
     public required string SizeSuits { get; init; }
 
-    /// <summary>{fromMm}, {toMm}.</summary>
-    public required string SuitsFromTo { get; init; }
+    /// <summary>Wrists that it suits.</summary>
+    public required SuitsWords Suits { get; init; }
 
-    /// <summary>{fromMm}.</summary>
-    public required string SuitsFrom { get; init; }
-
-    /// <summary>{toMm}.</summary>
-    public required string SuitsTo { get; init; }
-
-    /// <summary>None.</summary>
-    public required string SuitsNone { get; init; }
-
-    /// <summary>Begins the note on other wrists, under the finished size.</summary>
+    /// <summary>Heading of what another wrist changes.</summary>
     public required string OtherSizes { get; init; }
+
+    /// <summary>Under the curve, what its line of the wrist is: {wristMm}.</summary>
+    public required string CurveNote { get; init; }
 
     /// <summary>The note on other wrists.</summary>
     public required string OtherSizesNote { get; init; }
@@ -116,7 +110,10 @@ public sealed record SheetWords
     /// <summary>The wire: {wireMm}, optionally {gauge}.</summary>
     public required string Wire { get; init; }
 
-    /// <summary>{loops}.</summary>
+    /// <summary>Its coil at rest: {insideMm}.</summary>
+    public required string WireSize { get; init; }
+
+    /// <summary>How much of it is needed: {loops}.</summary>
     public required string WireUse { get; init; }
 
     /// <summary>Under the materials: {cost}, and {unpriced} kinds without a price where there are some.</summary>
@@ -195,6 +192,9 @@ public sealed record SheetWords
     /// <summary>At the end of a turn's steps: {beads}.</summary>
     public required string SoFar { get; init; }
 
+    /// <summary>The same at the end of all steps: {beads}.</summary>
+    public required string InAll { get; init; }
+
     /// <summary>Heading of what comes after stringing.</summary>
     public required string ToFinish { get; init; }
 
@@ -227,7 +227,7 @@ public sealed record SheetWords
     /// <summary>Over the check ruler: {mm}.</summary>
     public required string CheckRuler { get; init; }
 
-    /// <summary>Over a strip: {turn}, {last} where the next turn's few beads stand on it too, {beads}, {wireMm}.</summary>
+    /// <summary>Over a strip: {turn}, {overlap} where what overlaps its beginning stands on it too, {beads}, {wireMm}.</summary>
     public required string StripCaption { get; init; }
 
     /// <summary>What a strip shows: {turn}, {beads}.</summary>

@@ -69,7 +69,7 @@ public static class Template
             "length" => language.Length(number),
             "exact" => LengthWriter.Exact(number, language),
             "size" => language.Length(Math.Abs(number)),
-            "mm" => LengthWriter.In(number, language, language.Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm),
+            "mm" => language.ShortLength(number),
             "fine" => LengthWriter.Fine(number, language),
             "cut" => language.LengthUp(number),
             "deg" => language.Number(Math.Abs(number), 0) + "°",

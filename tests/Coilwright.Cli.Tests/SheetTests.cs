@@ -19,10 +19,14 @@ public class SheetTests
         return answer;
     }
 
+    // The files of a sheet by the name of its piece, in the order of their names; where only one turn lies there is no curve.
+    private static string[] SheetOf(string name, bool hasPdf = true, bool hasCurve = true) =>
+        [.. new[] { "-cards.svg", "-coil.svg", hasCurve ? "-curve.svg" : "", "-ends.svg", "-sheet.html", hasPdf ? "-sheet.pdf" : "", "-strips.svg", "-turns.svg" }.Where(e => e.Length > 0).Select(e => name + e)];
+
     private static string[] Files(string folder) => [.. Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f)).Order(StringComparer.Ordinal)];
 
     [Theory, MemberData(nameof(Examples))]
-    public void Every_example_has_its_sheet_as_pdf_web_page_and_drawing(string example)
+    public void Every_example_has_its_sheet_as_pdf_and_web_page_and_all_its_drawings(string example)
     {
         using var folder = new OwnFolder();
         var ran = TheProgram.Run("sheet", example, "--out", folder["made/here"], "--json");
@@ -30,7 +34,7 @@ public class SheetTests
         Assert.Empty(ran.Error);
         var answer = Valid(ran.Out);
         var name = Path.GetFileName(example).Replace(".piece.json", "", StringComparison.Ordinal);
-        Assert.Equal([$"{name}-sheet.html", $"{name}-sheet.pdf", $"{name}-turns.svg"], Files(folder["made/here"]));
+        Assert.Equal(SheetOf(name, hasCurve: name != "puddle-hop"), Files(folder["made/here"]));
         Assert.Equal(Files(folder["made/here"]), answer["files"]!.AsArray().Select(f => Path.GetFileName((string)f!)).Order(StringComparer.Ordinal));
         Assert.Equal("%PDF-"u8.ToArray(), File.ReadAllBytes(folder[$"made/here/{name}-sheet.pdf"])[..5]);
         var reckoned = JsonNode.Parse(TheProgram.Run("reckon", example, "--json").Out)!;
@@ -78,7 +82,7 @@ public class SheetTests
         Assert.Equal(2, ran.Code);
         Assert.Empty(ran.Out);
         Assert.Contains("ש (U+05E9)", ran.Error, StringComparison.Ordinal);
-        Assert.Equal(["far-sheet.html", "far-turns.svg"], Files(folder["out"]));
+        Assert.Equal(SheetOf("far", hasPdf: false, hasCurve: Files(folder["out"]).Contains("far-curve.svg")), Files(folder["out"]));
         var error = JsonNode.Parse(TheProgram.Run("sheet", path, "--out", folder["out"], "--json").Out)!["error"]!;
         Assert.Equal("document.glyphs-missing", (string)error["code"]!);
     }
@@ -111,12 +115,29 @@ public class SheetTests
     }
 
     [Fact]
+    public void When_a_later_file_cannot_be_written_those_that_are_written_are_named()
+    {
+        using var folder = new OwnFolder();
+        Directory.CreateDirectory(folder["boardwalk-coil.svg"]);
+        var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path);
+        Assert.Equal(2, ran.Code);
+        Assert.Empty(ran.Out);
+        Assert.DoesNotContain("Nothing was written", ran.Error, StringComparison.Ordinal);
+        string[] written = ["boardwalk-sheet.pdf", "boardwalk-sheet.html", "boardwalk-turns.svg"];
+        Assert.All(written, f => Assert.True(new FileInfo(folder[f]).Length > 0));
+        Assert.Equal(written.Order(StringComparer.Ordinal), Files(folder.Path));
+        var error = JsonNode.Parse(TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--json").Out)!["error"]!;
+        Assert.Equal("file.unwritable-after", (string)error["code"]!);
+        Assert.All(written, f => Assert.Contains(f, (string)error["mend"]!, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_piece_from_a_pipe_is_called_piece()
     {
         using var folder = new OwnFolder();
         var ran = TheProgram.Shell($"$P sheet /dev/stdin --out '{folder.Path}' < {TheProgram.Example("boardwalk")}");
         Assert.Equal(0, ran.Code);
-        Assert.Equal(["piece-sheet.html", "piece-sheet.pdf", "piece-turns.svg"], Files(folder.Path));
+        Assert.Equal(SheetOf("piece"), Files(folder.Path));
     }
 
     [Fact]

@@ -72,7 +72,7 @@ public static class DrawnPieces
         lie = lie.StartingAt(6 - 360 * lie.MiddleMm(focal) / lie.WirePerTurnMm);
         var clusters = order.Groups.Where(g => g.Name == "cluster").ToArray();
         LiningUpPair Pair(GroupRun a, GroupRun b, double offMm, double overlapMm, LiningUpWish wish) => new(a.Name, a.First, a.Count, b.First, b.Count,
-            lie.Turn(a.First), lie.Turn(b.First), lie.AngleDeg(b.First), offMm, overlapMm, lie.StartsMm[b.First])
+            lie.Turn(a.First), lie.Turn(b.First), lie.AngleDeg(b.First), offMm, overlapMm, lie.StartsMm[b.First], lie.StartsMm[b.First] + overlapMm)
         { Wish = wish };
         return reckoned with
         {

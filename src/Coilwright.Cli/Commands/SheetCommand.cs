@@ -12,7 +12,7 @@ using Coilwright.Wording;
 
 namespace Coilwright.Cli.Commands;
 
-/// <summary><c>sheet</c>: the pattern sheet of a piece, as PDF, as HTML and its drawing.</summary>
+/// <summary><c>sheet</c>: the pattern sheet of a piece, as PDF, as HTML, and its drawings.</summary>
 internal static class SheetCommand
 {
     public static Command Make(Output output)
@@ -78,7 +78,8 @@ internal static class SheetCommand
         {
             cancel.ThrowIfCancellationRequested();
             var place = Path.Combine(target, Stem(path) + "-" + file.Name);
-            if (SafeFile.Write(place, file.Bytes.Span) is { } fault) return new Made([fault], place);
+            if (SafeFile.Write(place, file.Bytes.Span) is { } fault)
+                return new Made([written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
             written.Add(place);
         }
         // Where on the page such a text would have stood says nothing about the piece file.

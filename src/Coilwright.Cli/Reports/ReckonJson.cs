@@ -137,6 +137,7 @@ internal static class ReckonJson
                     json.Mm("offSquareMm", pair.OffSquareMm);
                     json.Mm("overlapMm", pair.OverlapMm);
                     json.Mm("overlapFromMm", pair.OverlapFromMm);
+                    json.Mm("overlapToMm", pair.OverlapToMm);
                 }
         using (json.Array("kinds"))
             foreach (var kind in report.Kinds)

@@ -153,7 +153,7 @@ internal sealed class ReckonText
         _page.Heading(_words.Wire);
         _page.Table([("", false), ("", true), ("", false)],
         [
-            [_words.Cut, _language.LengthUp(wire.CutMm), _language.Fill(_words.Loops, ("loops", wire.Loops))],
+            [_words.Cut, _language.LengthUp(wire.CutMm), _language.Fill(_words.Loops, ("loops", wire.LoopsToCut))],
             ["", _language.Length(wire.BeadedMm), _words.UnderBeads],
             ["", _language.Length(wire.EndsMm), _words.InEnds],
             ["", _language.Length(wire.GripMm), _words.ForPliers],

@@ -6,13 +6,14 @@ internal sealed class DrawnGlance
     private readonly OverlayScratch _scratch;
     private readonly double _chance, _leastOverShare;
     private readonly int[] _blockEnds, _blockNames;
-    private readonly double[] _blockLengths;
+    private readonly double[] _blockLengths, _endsMm;
     private readonly VisibleRow _blocks = new(0);
 
     public DrawnGlance(OverlayScratch scratch, int[] order, GroupStretches groups, double chance, double leastOverShare)
     {
         (_scratch, _chance, _leastOverShare) = (scratch, chance, leastOverShare);
         order.CopyTo(scratch.Kinds);
+        _endsMm = new double[order.Length];
         var ends = new List<int>();
         var names = new List<int>();
         for (var r = 0; r < groups.Runs.Length; r++)
@@ -34,13 +35,12 @@ internal sealed class DrawnGlance
     /// <summary>Room for the shares of a draw, mm; fill it before asking.</summary>
     public Span<double> Shares => _scratch.Shares;
 
-    /// <summary>Where each bead's share ends in the draw, mm from the starting end; worked out anew each time it is asked for.</summary>
-    public ReadOnlySpan<double> EndsMm() => _scratch.EndsMm();
+    /// <summary>Room for where each of them ends, mm from the starting end; fill it likewise.</summary>
+    public Span<double> EndsMm => _endsMm;
 
     /// <summary>The headline and lining up by bead against chance; null where too little lies over anything.</summary>
-    /// <param name="endsMm">The draw's <see cref="EndsMm"/>.</param>
     /// <param name="wirePerTurnMm">Its wire per turn, mm.</param>
-    public (double? Cover, double? Relative) At(ReadOnlySpan<double> endsMm, double wirePerTurnMm)
+    public (double? Cover, double? Relative) At(double wirePerTurnMm)
     {
         var (weighted, over) = _scratch.Weigh(wirePerTurnMm);
         // The same least lengths as in the report.
@@ -48,7 +48,7 @@ internal sealed class DrawnGlance
         double along = 0;
         for (var b = 0; b < _blockEnds.Length; b++)
         {
-            var end = endsMm[_blockEnds[b] - 1];
+            var end = _endsMm[_blockEnds[b] - 1];
             _blockLengths[b] = end - along;
             along = end;
         }

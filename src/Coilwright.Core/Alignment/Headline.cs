@@ -93,7 +93,7 @@ internal sealed class Headline
             var turn = _lie.TurnAt(middle);
             // A group longer than a turn lies over itself: it has no other to be off square from.
             pairs.Add(new LiningUpPair(one.Name, one.First, one.Count, other.First, other.Count, turn - 1, turn,
-                _lie.AngleDegAt(middle), a == b ? 0 : middleB - middleA - shift, shared, from)
+                _lie.AngleDegAt(middle), a == b ? 0 : middleB - middleA - shift, shared, from, to)
             {
                 Wish = (LiningUpWish)Array.IndexOf(byWish, byWish.Max()),
             });

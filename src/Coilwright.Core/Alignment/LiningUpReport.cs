@@ -99,10 +99,11 @@ public sealed record LiningUpReport
 /// <param name="AngleDeg">Middle of what lies over each other, degrees, 0 the top.</param>
 /// <param name="OffSquareMm">Later middle less earlier middle less T, mm: 0 is square, positive is further the way the beads run. 0 for a group
 /// that is longer than a turn and lies over itself (both ends of the pair are then the same group).</param>
-/// <param name="OverlapMm">Length that lies over each other, mm.</param>
+/// <param name="OverlapMm">Length that lies over each other and is seen, mm.</param>
 /// <param name="OverlapFromMm">Where that starts on the later turn, mm from the starting end.</param>
+/// <param name="OverlapToMm">Where it ends there, mm from the starting end: where a focal hides a part of it, further on than its start plus its length.</param>
 public sealed record LiningUpPair(string Name, int FirstA, int CountA, int FirstB, int CountB, int TurnA, int TurnB, double AngleDeg,
-    double OffSquareMm, double OverlapMm, double OverlapFromMm)
+    double OffSquareMm, double OverlapMm, double OverlapFromMm, double OverlapToMm)
 {
     /// <summary>The wish that holds for the most of what lies over each other.</summary>
     public LiningUpWish Wish { get; init; }

@@ -9,21 +9,12 @@ internal sealed class OverlayScratch(int beads, double[] weights, int tags, Foca
 {
     private readonly int[] _kinds = new int[beads];
     private readonly double[] _shares = new double[beads];
-    private readonly double[] _ends = new double[beads];
     private readonly VisibleRow _row = new(0);
     private readonly List<(double From, double To)> _hidden = [];
 
     public Span<int> Kinds => _kinds;
 
     public Span<double> Shares => _shares;
-
-    /// <summary>Where each bead's share ends, mm from the starting end; worked out anew each time it is asked for.</summary>
-    public ReadOnlySpan<double> EndsMm()
-    {
-        double along = 0;
-        for (var i = 0; i < _ends.Length; i++) _ends[i] = along += _shares[i];
-        return _ends;
-    }
 
     /// <summary>What is hidden of the row that was last weighed.</summary>
     public List<(double From, double To)> Hidden => _hidden;

@@ -238,6 +238,9 @@ public static class FaultCodes
     /// <summary>The target cannot be written; {detail} is one of <see cref="FaultDetails"/>.</summary>
     public const string FileUnwritable = "file.unwritable";
 
+    /// <summary>One of several files cannot be written when others are already: {written}; {detail} as before.</summary>
+    public const string FileUnwritableAfter = "file.unwritable-after";
+
     /// <summary>The format is not one that this program reads; {known}.</summary>
     public const string FormatUnknown = "file.format";
 

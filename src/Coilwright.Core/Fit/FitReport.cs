@@ -16,4 +16,11 @@ namespace Coilwright.Core.Fit;
 /// <param name="InsideRelaxedMm">Circumference that the beaded coil leaves free at rest, mm.</param>
 /// <param name="EndLoopHidden">Whether each end bead is large enough to hide the end loop, start then finish; null where there is no loop.</param>
 public sealed record FitReport(double TurnsWorn, double TurnsWornFrom, double TurnsWornTo, double TurnsRelaxed, double? TurnsDesigned, bool Fits,
-    ImmutableArray<string> Reasons, double EndsOverlapMm, int OverlapTurns, double InsideRelaxedMm, ImmutableArray<bool?> EndLoopHidden);
+    ImmutableArray<string> Reasons, double EndsOverlapMm, int OverlapTurns, double InsideRelaxedMm, ImmutableArray<bool?> EndLoopHidden)
+{
+    // What a maker does not see between two ends: our choice.
+    private const double MeetWithinMm = 0.5;
+
+    /// <summary>Whether the ends meet as far as anyone can see: within half a millimetre.</summary>
+    public bool EndsMeet => Math.Abs(EndsOverlapMm) < MeetWithinMm;
+}

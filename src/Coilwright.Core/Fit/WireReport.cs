@@ -12,4 +12,11 @@ namespace Coilwright.Core.Fit;
 /// <param name="TrimFinishMm">Where to trim at the finish, mm beyond the last bead.</param>
 /// <param name="SlackMm">Wire left over of what she cut, mm; negative when short; null while nothing is cut.</param>
 public sealed record WireReport(double BeadedMm, double EndsMm, double GripMm, double SpareMm, double CutMm, double Loops, double? LoopMassG,
-    double TrimStartMm, double TrimFinishMm, double? SlackMm);
+    double TrimStartMm, double TrimFinishMm, double? SlackMm)
+{
+    // A hair is taken off first, so that an exact number of tenths stays what it is.
+    private const double HairLoops = 1e-6;
+
+    /// <summary>Loops to cut, in tenths: a loop is cut by eye, a tenth of one is as near as that comes, and it must never be too little.</summary>
+    public double LoopsToCut => Math.Ceiling((Loops - HairLoops) * 10) / 10;
+}

@@ -19,6 +19,15 @@ public readonly record struct Helix(double RadiusMm, double PitchMm)
         }
     }
 
+    /// <summary>A place on it, mm: x and y across its axis, z along it.</summary>
+    /// <param name="angleRad">How far round from the x axis towards y, radians; whole turns do not matter.</param>
+    /// <param name="turns">Turns from where it starts to rise.</param>
+    public (double XMm, double YMm, double ZMm) At(double angleRad, double turns)
+    {
+        var (sin, cos) = Math.SinCos(angleRad);
+        return (RadiusMm * cos, RadiusMm * sin, PitchMm * turns);
+    }
+
     /// <summary>How sharply it bends, 1/mm: r/(r^2 + c^2) with c = pitch/2 pi.</summary>
     public double CurvaturePerMm => RadiusMm / (RadiusMm * RadiusMm + RisePerRadianMm * RisePerRadianMm);
 

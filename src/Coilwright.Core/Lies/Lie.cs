@@ -65,7 +65,7 @@ public sealed class Lie
     public double StartAngleDeg { get; }
 
     /// <summary>Turns that the beads cover (L / T).</summary>
-    public double Turns => BeadedMm / WirePerTurnMm;
+    public double Turns => TurnsAt(BeadedMm);
 
     /// <summary>The same turned round the wrist, so that its starting end lies at another angle, degrees.</summary>
     public Lie StartingAt(double startAngleDeg) => new(this, Angles.NormalizedDeg(startAngleDeg), _beadMiddlesMm);
@@ -84,11 +84,24 @@ public sealed class Lie
     /// <summary>The turn a bead's middle lies on, from 1.</summary>
     public int Turn(int index) => TurnAt(MiddleMm(index));
 
+    // A last turn shorter than this share of a turn is no turn to its maker, but where the ends overlap: our choice.
+    private const double OverlapShare = 0.1;
+
+    /// <summary>The turn that a maker strings a bead with, from 1: its own, but the turn before where the last one is only where the ends overlap.</summary>
+    public int TurnWithOverlap(int index)
+    {
+        var (turn, last) = (Turn(index), Turn(Count - 1));
+        return turn < last || last == 1 || Turns - (last - 1) >= OverlapShare ? turn : last - 1;
+    }
+
     /// <summary>A bead's angle, degrees in (-180, 180].</summary>
     public double AngleDeg(int index) => AngleDegAt(MiddleMm(index));
 
     /// <summary>The turn of a place on the wire, from 1.</summary>
-    public int TurnAt(double alongMm) => 1 + (int)Math.Floor(alongMm / WirePerTurnMm);
+    public int TurnAt(double alongMm) => 1 + (int)Math.Floor(TurnsAt(alongMm));
+
+    /// <summary>Turns from the starting end to a place on the wire.</summary>
+    public double TurnsAt(double alongMm) => alongMm / WirePerTurnMm;
 
     /// <summary>The angle of a place on the wire, degrees in (-180, 180].</summary>
     public double AngleDegAt(double alongMm) => Angles.NormalizedDeg(StartAngleDeg + 360 * alongMm / WirePerTurnMm);

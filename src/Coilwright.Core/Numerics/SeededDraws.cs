@@ -22,30 +22,10 @@ public readonly struct SeededDraws(ulong seed, ulong stream)
     /// <summary>Draw k in (-1, 1).</summary>
     public double Signed(ulong k) => (unchecked((long)Bits(k)) >> 10) * (1.0 / (1L << 53)) + 0.5 / (1L << 53);
 
-    /// <summary>Draws from the first on in (-1, 1), each the same as <see cref="Signed(ulong)"/> gives it alone.</summary>
+    /// <summary>Four draws from the first on in (-1, 1), each the same as <see cref="Signed(ulong)"/> gives it alone.</summary>
     /// <param name="first">The first one's number.</param>
-    /// <param name="into">Takes as many as it has room for.</param>
-    public void Signed(ulong first, Span<double> into)
-    {
-        var at = BaseOf(first);
-        var i = 0;
-        for (; i <= into.Length - AtOnce; i += AtOnce, at += AtOnceFurther) Signed(at).CopyTo(into[i..]);
-        for (; i < into.Length; i++) into[i] = Signed(unchecked(first + (ulong)i));
-    }
-
-    /// <summary>Sum of draws from the first on in (-1, 1), each times its factor.</summary>
-    /// <param name="first">The first one's number.</param>
-    /// <param name="factors">A factor for each draw.</param>
-    public double SumOfSigned(ulong first, ReadOnlySpan<double> factors)
-    {
-        var at = BaseOf(first);
-        var sums = Vector256<double>.Zero;
-        var i = 0;
-        for (; i <= factors.Length - AtOnce; i += AtOnce, at += AtOnceFurther) sums += Signed(at) * Vector256.Create(factors[i..]);
-        var sum = Vector256.Sum(sums);
-        for (; i < factors.Length; i++) sum += factors[i] * Signed(unchecked(first + (ulong)i));
-        return sum;
-    }
+    public Vector256<double> SignedFrom(ulong first) =>
+        Vector256.ConvertToDouble(Mix(Vector256.Create(unchecked(_base + (first + 1) * Weyl)) + Further).AsInt64() >> 10) * (1.0 / (1L << 53)) + Vector256.Create(0.5 / (1L << 53));
 
     /// <summary>The finaliser.</summary>
     public static ulong Mix(ulong z)
@@ -59,14 +39,7 @@ public readonly struct SeededDraws(ulong seed, ulong stream)
     }
 
     // Several at once: the same steps as one by one, in whole numbers, so that the outcome is the same to the last bit.
-    private static readonly int AtOnce = Vector256<ulong>.Count;
     private static readonly Vector256<ulong> Further = Vector256.Create(0, Weyl, unchecked(2 * Weyl), unchecked(3 * Weyl));
-    private static readonly Vector256<ulong> AtOnceFurther = Vector256.Create(unchecked(4 * Weyl));
-
-    private Vector256<ulong> BaseOf(ulong first) => Vector256.Create(unchecked(_base + (first + 1) * Weyl)) + Further;
-
-    private static Vector256<double> Signed(Vector256<ulong> at) =>
-        Vector256.ConvertToDouble(Mix(at).AsInt64() >> 10) * (1.0 / (1L << 53)) + Vector256.Create(0.5 / (1L << 53));
 
     private static Vector256<ulong> Mix(Vector256<ulong> z)
     {

@@ -19,6 +19,9 @@ public sealed record Reckoned
     /// <summary>The wrist it is reckoned on, mm.</summary>
     public required double WristMm { get; init; }
 
+    /// <summary>Our choices that it was judged by: where lining up and being mixed begin, how fine the curve is.</summary>
+    public required ReckoningChoices Choices { get; init; }
+
     /// <summary>The kinds that are used, in the order the piece lists them.</summary>
     public required ImmutableArray<KindCount> Counts { get; init; }
 

@@ -71,6 +71,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         {
             Piece = piece,
             WristMm = wrist,
+            Choices = choices,
             Counts = counts,
             Worn = worn,
             Lie = lie.WithBeadMiddles(_lies.Shares.MiddlesAtRadius(worn.RadiusMm)),

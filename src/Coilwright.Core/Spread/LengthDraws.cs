@@ -1,5 +1,5 @@
-using System.Buffers;
 using System.Collections.Immutable;
+using System.Runtime.Intrinsics;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Numerics;
 using MathNet.Numerics.Distributions;
@@ -20,6 +20,11 @@ public sealed class LengthDraws
 
     private const double CutAt = 3;
 
+    private const int AtOnce = 4;
+
+    // Moves four numbers on by one or two places; a place beyond the last is nought.
+    private static readonly Vector256<long> OneOn = Vector256.Create(AtOnce, 0L, 1, 2), TwoOn = Vector256.Create(AtOnce, AtOnce, 0L, 1);
+
     // A lot's mean stays above nought.
     private const double MostBelowMean = 0.999;
 
@@ -29,13 +34,9 @@ public sealed class LengthDraws
     private readonly double[] _shares;
     private readonly int[] _kinds;
     private readonly double[] _lotRelativeSd;
-    private readonly double _certainMm;
     private readonly int[] _lots;
-    private readonly double[] _lotShareMm;
-    private readonly int[] _drawnBeads;
-    private readonly double[] _drawnHalf;
+    private readonly double[] _halves;
     private readonly ulong _seed;
-    private readonly bool _mayVanish;
 
     /// <summary>Prepares a piece.</summary>
     /// <param name="kinds">Its kinds of bead.</param>
@@ -47,7 +48,7 @@ public sealed class LengthDraws
         _shares = [.. sharesMm];
         _kinds = [.. order];
         _seed = seed;
-        var halves = new double[_shares.Length];
+        _halves = new double[_shares.Length];
         _lotRelativeSd = [.. kinds.Select(k => k.LotMeanSdMm / k.LengthMm)];
         _lotLowest = [.. _lotRelativeSd.Select(sd => Normal.CDF(0, 1, Math.Max(-CutAt, -MostBelowMean / sd)))];
         var lotShare = new double[kinds.Length];
@@ -56,68 +57,66 @@ public sealed class LengthDraws
         {
             var kind = kinds[_kinds[i]];
             var perMm = _shares[i] / kind.LengthMm;
-            halves[i] = UniformHalfWidth * kind.BeadSdMm * perMm;
+            _halves[i] = UniformHalfWidth * kind.BeadSdMm * perMm;
             variance += Math.Pow(kind.BeadSdMm * perMm, 2);
             lotShare[_kinds[i]] += _shares[i];
-            _certainMm += _shares[i];
         }
         for (var k = 0; k < kinds.Length; k++) variance += Math.Pow(lotShare[k] * _lotRelativeSd[k], 2);
         LengthSdMm = Math.Sqrt(variance);
         _lots = [.. Enumerable.Range(0, kinds.Length).Where(k => lotShare[k] > 0 && _lotRelativeSd[k] > 0)];
-        _lotShareMm = lotShare;
-        _drawnBeads = [.. Enumerable.Range(0, _shares.Length).Where(i => halves[i] > 0)];
-        _drawnHalf = [.. _drawnBeads.Select(i => halves[i])];
-        _mayVanish = _drawnBeads.Any(i => halves[i] > _shares[i] * (1 - Math.Min(CutAt * _lotRelativeSd[_kinds[i]], MostBelowMean)));
     }
 
     /// <summary>Standard deviation of the length, in closed form: beads' variances add, a lot's counts for all its beads at once; mm.</summary>
     public double LengthSdMm { get; }
 
-    /// <summary>Length of the beaded wire in draw k, mm.</summary>
-    public double LengthMm(ulong k)
-    {
-        if (_mayVanish) return SumOfShares(k);
-        var draws = new SeededDraws(_seed, k);
-        var length = _certainMm;
-        foreach (var kind in _lots) length += _lotShareMm[kind] * LotShift(draws, kind);
-        return length + draws.SumOfSigned(FirstBead, _drawnHalf);
-    }
+    /// <summary>How many beads: the room that a draw takes.</summary>
+    public int Beads => _shares.Length;
 
-    /// <summary>Each bead's share of the wire in draw k, mm, into <paramref name="shares"/>; their sum is <see cref="LengthMm"/> of k.</summary>
-    public void Shares(ulong k, Span<double> shares)
+    /// <summary>Draw k of the piece: each bead's share of the wire, and where it ends.</summary>
+    /// <param name="k">The draw's number.</param>
+    /// <param name="shares">Takes each bead's share, mm, 0 or more; room for <see cref="Beads"/>.</param>
+    /// <param name="ends">Takes where each share ends, mm from the starting end; room likewise.</param>
+    /// <returns>Length of the beaded wire, mm: where the last share ends.</returns>
+    public double Draw(ulong k, Span<double> shares, Span<double> ends)
     {
         var draws = new SeededDraws(_seed, k);
-        const int atOnce = 256;
-        Span<double> room = stackalloc double[atOnce];
-        var larger = _lotRelativeSd.Length <= atOnce ? room[.._lotRelativeSd.Length] : new double[_lotRelativeSd.Length];
+        const int mostKindsOnStack = 256;
+        var kinds = _lotRelativeSd.Length;
+        var larger = kinds <= mostKindsOnStack ? stackalloc double[kinds] : new double[kinds];
         larger.Fill(1);
         foreach (var kind in _lots) larger[kind] += LotShift(draws, kind);
-        ReadOnlySpan<int> kinds = _kinds.AsSpan(0, shares.Length);
-        ReadOnlySpan<double> means = _shares.AsSpan(0, shares.Length);
-        for (var i = 0; i < shares.Length; i++) shares[i] = means[i] * larger[kinds[i]];
-        for (var first = 0; first < _drawnBeads.Length; first += atOnce)
+
+        // Several beads at once: a share and its doubt, and nothing where that would be less than nothing. Then their ends, one after the other.
+        ReadOnlySpan<int> of = _kinds;
+        ReadOnlySpan<double> means = _shares.AsSpan(0, of.Length), halves = _halves.AsSpan(0, of.Length);
+        shares = shares[..of.Length];
+        ends = ends[..of.Length];
+        double along = 0;
+        var i = 0;
+        for (; i <= of.Length - AtOnce; i += AtOnce)
         {
-            var signed = room[..Math.Min(atOnce, _drawnBeads.Length - first)];
-            draws.Signed(FirstBead + (ulong)first, signed);
-            var beads = _drawnBeads.AsSpan(first, signed.Length);
-            var half = _drawnHalf.AsSpan(first, signed.Length);
-            for (var i = 0; i < signed.Length; i++) shares[beads[i]] = Math.Max(0, shares[beads[i]] + half[i] * signed[i]);
+            var share = Vector256.Create(means[i..]) * Vector256.Create(larger[of[i]], larger[of[i + 1]], larger[of[i + 2]], larger[of[i + 3]]);
+            var half = Vector256.Create(halves[i..]);
+            if (half != Vector256<double>.Zero)
+            {
+                share += half * draws.SignedFrom(FirstBead + (ulong)i);
+                share &= Vector256.GreaterThan(share, Vector256<double>.Zero);
+            }
+            share.CopyTo(shares[i..]);
+            share += Vector256.Shuffle(share, OneOn);
+            share += Vector256.Shuffle(share, TwoOn) + Vector256.Create(along);
+            share.CopyTo(ends[i..]);
+            along = share[3];
         }
+        for (; i < of.Length; i++)
+        {
+            shares[i] = Math.Max(0, means[i] * larger[of[i]] + halves[i] * draws.Signed(FirstBead + (ulong)i));
+            ends[i] = along += shares[i];
+        }
+        return along;
     }
 
-    // Where a bead of a short lot may come out shorter than nothing, the sum of all beads is not the length.
-    private double SumOfShares(ulong k)
-    {
-        var room = ArrayPool<double>.Shared.Rent(_shares.Length);
-        var shares = room.AsSpan(0, _shares.Length);
-        Shares(k, shares);
-        double sum = 0;
-        foreach (var share in shares) sum += share;
-        ArrayPool<double>.Shared.Return(room);
-        return sum;
-    }
-
-    // Lots take the first numbers of a draw, one for each kind; beads whose length is in doubt take the next ones.
+    // Lots take the first numbers of a draw, one for each kind; beads take the next ones, one each.
     private ulong FirstBead => (ulong)_lotRelativeSd.Length;
 
     // The inverse of the cut normal: one draw, no rejection, so that draws keep their numbers.

@@ -35,17 +35,15 @@ internal sealed class SpreadModel(Piece piece, ReckoningChoices choices, WornTur
             for (var k = from; k < to; k++)
             {
                 cancel.ThrowIfCancellationRequested();
-                draws.Shares((ulong)k, drawn.Shares);
-                var ends = drawn.EndsMm();
+                length[k] = draws.Draw((ulong)k, drawn.Shares, drawn.EndsMm);
                 // The circumference is drawn over its band on a stream of its own, so that the beads' draws keep their numbers.
                 var c = worn.CircumferenceMm + worn.BandMm * new SeededDraws(~seed, (ulong)k).Signed(0);
                 var turn = turns.WirePerTurnMm(c);
-                length[k] = ends[^1];
                 fits[k] = Fits(length[k], lie.WirePerTurnMm, wire, lie.BeadedMm);
                 // Told as one band about the mean lie's angle, so that it does not break at the underside.
                 if (focal is { } f)
-                    angle[k] = lie.AngleDeg(f) + Angles.NormalizedDeg(lie.StartAngleDeg + 360 * (ends[f] - drawn.Shares[f] / 2) / turn - lie.AngleDeg(f));
-                (cover[k], relative[k]) = drawn.At(ends, turn);
+                    angle[k] = lie.AngleDeg(f) + Angles.NormalizedDeg(lie.StartAngleDeg + 360 * (drawn.EndsMm[f] - drawn.Shares[f] / 2) / turn - lie.AngleDeg(f));
+                (cover[k], relative[k]) = drawn.At(turn);
             }
         }, cancel);
         var asked = piece.Wishes.Turns is not null || piece.Ends.OverlapMm is not null || piece.Wire.CutMm is not null;

@@ -260,8 +260,12 @@ public sealed class HtmlCanvas : IDocumentCanvas
 
         private void Write(RichText text)
         {
-            foreach (var span in text.Spans)
+            for (var i = 0; i < text.Spans.Length; i++)
             {
+                var span = text.Spans[i];
+                // A count and its key letter stay on one line, as on paper.
+                var words = LineBreaker.WithHardSpaces(span.Text);
+                if (i + 1 < text.Spans.Length && text.Spans[i + 1].Style == SpanStyle.Key && words.Length > 1 && words[^1] == ' ' && char.IsAsciiDigit(words[^2])) words = words[..^1] + '\u00a0';
                 _slanted |= span.Style == SpanStyle.Emphasis;
                 var (open, close) = span.Style switch
                 {
@@ -271,7 +275,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
                     SpanStyle.Key => ("<b class=\"key\">", "</b>"),
                     _ => ("", ""),
                 };
-                _out.Append(open).Append(Escaped(LineBreaker.WithHardSpaces(span.Text))).Append(close);
+                _out.Append(open).Append(Escaped(words)).Append(close);
             }
         }
 

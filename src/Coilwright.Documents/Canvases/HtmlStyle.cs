@@ -71,6 +71,7 @@ internal static class HtmlStyle
             .joint span:first-child:not(:empty) { border-left: 1px dashed var(--accent); }
             .joint span:last-child:not(:empty) { border-right: 1px dashed var(--accent); }
             .scroll { overflow-x: auto; }
+            .strip .scroll { width: max-content; max-width: calc(50vw + 50% - 1.25rem); }
             .scroll:focus-visible { outline: 0.15rem solid var(--accent); outline-offset: 0.2rem; }
             .note { margin: 1rem 0 1.1rem; padding: 0.95rem; background: var(--wash); border-left: 0.28rem solid var(--accent); break-inside: avoid; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
             .note > :first-child { margin-top: 0; }
@@ -91,7 +92,7 @@ internal static class HtmlStyle
             @media print {
               :root { font-size: {{(setup.LargePrint ? "18pt" : "12pt")}}; }
               main { max-width: none; padding: 0; }
-              .scroll { overflow: visible; }
+              .scroll, .strip .scroll { overflow: visible; max-width: none; }
               .sheet + .sheet { break-before: page; }
               .turned { page: turned; }
               svg { print-color-adjust: exact; -webkit-print-color-adjust: exact; }

@@ -4,6 +4,7 @@ using Coilwright.Core.Beads;
 using Coilwright.Core.Beads.Shapes;
 using Coilwright.Core.Colour;
 using Coilwright.Core.Findings;
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Layout;
@@ -26,6 +27,9 @@ public static class CoilViewDrawing
 
     private const double CaptionGapMm = 4;
 
+    // A single turn is a slim thing: as the head of a page it may stand larger than it is, but no larger than this.
+    private const double MostEnlarged = 1.6;
+
     // Ink that lines have beyond what they go round.
     private const double EdgeMm = 0.25;
 
@@ -36,36 +40,37 @@ public static class CoilViewDrawing
         return Draw(reckoned, options, options.WidthMm is { } width ? (width - 2 * options.MarginMm - 2 * EdgeMm) / TrueSize(reckoned).WidthMm : 1);
     }
 
-    /// <summary>Draws the coil as large as it goes into a room, though never larger than it is; null where it would come out narrower than the least width, as one of very many turns would, or of a single bead.</summary>
+    /// <summary>Draws the coil in the middle of a width as large as it goes into a height, though not much larger than it is; null where it would come out narrower than the least width, as one of very many turns would, or of a single bead.</summary>
     /// <param name="reckoned">The readings.</param>
-    /// <param name="mostMm">The room.</param>
-    /// <param name="leastWidthMm">The least width of the whole picture, mm.</param>
-    /// <param name="options">How it is drawn; its width is not looked at.</param>
-    internal static Picture? Within(Reckoned reckoned, (double WidthMm, double HeightMm) mostMm, double leastWidthMm, PictureOptions options)
+    /// <param name="mostHeightMm">Height of the whole picture at most, mm.</param>
+    /// <param name="leastWidthMm">The least width of the coil, mm.</param>
+    /// <param name="options">How it is drawn, with its width.</param>
+    internal static Picture? Within(Reckoned reckoned, double mostHeightMm, double leastWidthMm, PictureOptions options)
     {
         var whole = TrueSize(reckoned);
         var around = 2 * (options.MarginMm + EdgeMm);
         // Beneath it one or two lines of words.
-        var words = CaptionGapMm + 2 * new PictureStyle(options).Caption.LineMm;
-        var scale = Math.Min(1, Math.Min((mostMm.WidthMm - around) / whole.WidthMm, (mostMm.HeightMm - around - words) / whole.HeightMm));
-        var width = whole.WidthMm * scale + around;
-        return width < leastWidthMm ? null : Draw(reckoned, options with { WidthMm = width }, scale);
+        var words = CaptionGapMm + 2 * new PictureStyle(options).Body.LineMm;
+        var scale = Math.Min(MostEnlarged, Math.Min((options.WidthMm!.Value - around) / whole.WidthMm, (mostHeightMm - around - words) / whole.HeightMm));
+        return whole.WidthMm * Math.Min(1, scale) + around < leastWidthMm ? null : Draw(reckoned, options, scale);
     }
 
     private static Picture Draw(Reckoned reckoned, PictureOptions options, double wantedScale)
     {
         var style = new PictureStyle(options);
         var margin = options.MarginMm;
+        var lettering = style.Body with { Ink = style.Inks.Quiet };
         var (marks, seen) = Painted(reckoned, style, Math.Max(0.1, wantedScale));
 
-        var words = style.Face.Lines(style.Language.Pictures.CoilSeen, style.Caption.SizeMm, style.Caption.Weight, seen.WidthMm);
-        double pageWidth = options.WidthMm ?? seen.WidthMm + 2 * margin, left = (pageWidth - seen.WidthMm) / 2;
-        var height = margin + seen.HeightMm + CaptionGapMm + words.Length * style.Caption.LineMm + margin * 2 / 3;
+        var pageWidth = options.WidthMm ?? seen.WidthMm + 2 * margin;
+        var words = style.Face.Lines(style.Language.Pictures.CoilSeen, lettering.SizeMm, lettering.Weight, pageWidth - 2 * margin);
+        double left = (pageWidth - seen.WidthMm) / 2;
+        var height = margin + seen.HeightMm + CaptionGapMm + words.Length * lettering.LineMm + margin * 2 / 3;
         var all = ImmutableArray.CreateBuilder<Mark>();
         all.AddRange(style.Paper(options, pageWidth, height));
         all.Add(new Group(marks) { MoveRightMm = left - seen.LeftMm, MoveDownMm = margin - seen.TopMm, Class = "coil" });
         for (var i = 0; i < words.Length; i++)
-            all.Add(style.Caption.Under(words[i], pageWidth / 2, margin + seen.HeightMm + CaptionGapMm + i * style.Caption.LineMm, TextAnchor.Middle) with { Class = "caption" });
+            all.Add(lettering.Under(words[i], pageWidth / 2, margin + seen.HeightMm + CaptionGapMm + i * lettering.LineMm, TextAnchor.Middle) with { Class = "caption" });
         var said = style.Language.Fill(style.Language.Pictures.Coil, ("title", reckoned.Piece.Title),
             ("turns", style.Language.Number(reckoned.Fit.TurnsWorn, 1)), ("beads", reckoned.Lie.Count));
         return new Picture(pageWidth, height, reckoned.Piece.Title, said, all.ToImmutable()) { Language = style.Language.Code };
@@ -118,16 +123,14 @@ public static class CoilViewDrawing
 /// <summary>The wire's way round the wrist and along the arm.</summary>
 internal sealed class CoilPath(Reckoned reckoned, Slant slant)
 {
-    private readonly double _pitchMm = reckoned.Worn.PitchMm;
+    private readonly Helix _helix = new(reckoned.Lie.RadiusMm, reckoned.Worn.PitchMm);
 
-    private double AngleRad(double alongMm) => (reckoned.Lie.StartAngleDeg / 180 + 2 * alongMm / reckoned.Lie.WirePerTurnMm) * Math.PI;
-
-    private double HeightMm(double alongMm) => -_pitchMm * alongMm / reckoned.Lie.WirePerTurnMm;
+    private double AngleRad(double alongMm) => reckoned.Lie.AngleDegAt(alongMm) * Math.PI / 180;
 
     internal BeadInSpace Bead(Bead bead, int index)
     {
         var along = reckoned.Lie.BeadMiddleMm(index);
-        return new BeadInSpace(bead, index, AngleRad(along), reckoned.Lie.RadiusMm, HeightMm(along), slant);
+        return new BeadInSpace(bead, index, AngleRad(along), reckoned.Lie.RadiusMm, At(along).Z, slant);
     }
 
     /// <summary>How far at the back a bead stands: 0 in front, 1 at the very back.</summary>
@@ -135,10 +138,11 @@ internal sealed class CoilPath(Reckoned reckoned, Slant slant)
 
     private double BackShareAt(double alongMm) => Math.Clamp(0.55 - Math.Cos(AngleRad(alongMm)), 0, 1) is var share ? share * share * (3 - 2 * share) : 0;
 
+    // The top of the wrist faces whoever looks, and the coil goes down as it goes round.
     private Space At(double alongMm)
     {
-        var (sin, cos) = Math.SinCos(AngleRad(alongMm));
-        return new Space(reckoned.Lie.RadiusMm * sin, reckoned.Lie.RadiusMm * cos, HeightMm(alongMm));
+        var (towards, right, down) = _helix.At(AngleRad(alongMm), reckoned.Lie.TurnsAt(alongMm));
+        return new Space(right, towards, -down);
     }
 
     /// <summary>The wire where no bead covers it, in pieces short enough to be sorted among the beads.</summary>

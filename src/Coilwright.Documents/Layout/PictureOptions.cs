@@ -18,10 +18,7 @@ public sealed record PictureOptions
     /// <summary>White round the whole, mm: none is needed where the picture stands in a page's own margins.</summary>
     public double MarginMm { get; init; } = 6;
 
-    /// <summary>Units of the lengths written in it.</summary>
-    public LengthUnits Units { get; init; } = LengthUnits.Both;
-
-    /// <summary>Language of its words.</summary>
+    /// <summary>Language of its words, and the units of its lengths.</summary>
     public Language Language { get; init; } = Languages.English;
 
     /// <summary>What the words are measured with.</summary>

@@ -4,12 +4,12 @@ using Coilwright.Wording;
 
 namespace Coilwright.Documents.Layout;
 
-/// <summary>Inks, letterings and units that every picture shares.</summary>
+/// <summary>Inks, letterings and words that every picture shares.</summary>
 internal class PictureStyle
 {
-    internal PictureStyle(Language language, LengthUnits units, ITypeface face, bool greyscale)
+    internal PictureStyle(Language language, ITypeface face, bool greyscale)
     {
-        (Language, Units, Face) = (language, units, face);
+        (Language, Face) = (language, face);
         Inks = greyscale ? Palette.Grey : Palette.Colour;
         Caption = new Lettering(face, 2.6, Inks.Quiet);
         Small = new Lettering(face, 2.5, Inks.Quiet);
@@ -17,11 +17,9 @@ internal class PictureStyle
         Value = new Lettering(face, 3.7, Inks.Ink);
     }
 
-    internal PictureStyle(PictureOptions options) : this(options.Language, options.Units, options.Typeface, options.Greyscale) { }
+    internal PictureStyle(PictureOptions options) : this(options.Language, options.Typeface, options.Greyscale) { }
 
     internal Language Language { get; }
-
-    internal LengthUnits Units { get; }
 
     internal ITypeface Face { get; }
 
@@ -36,11 +34,10 @@ internal class PictureStyle
     internal Lettering Value { get; }
 
     /// <summary>A length as a heading shows it.</summary>
-    internal string Length(double mm) => Language.Length(mm, Units);
+    internal string Length(double mm) => Language.Length(mm);
 
     /// <summary>A length in a place where there is room for one unit only; its unit never stands on another line.</summary>
-    internal string Short(double mm) =>
-        Language.Length(mm, Units == LengthUnits.Inches ? LengthUnits.Inches : LengthUnits.Mm).Replace(' ', '\u00a0');
+    internal string Short(double mm) => Language.ShortLength(mm).Replace(' ', '\u00a0');
 
     /// <summary>The sheet's paper, where it is wanted.</summary>
     internal IEnumerable<Mark> Paper(PictureOptions options, double widthMm, double heightMm) =>

@@ -3,7 +3,10 @@ using System.Globalization;
 using Coilwright.Core.Costing;
 using Coilwright.Core.Findings;
 using Coilwright.Core.Making;
+using Coilwright.Core.StringingMaterials.MemoryWire;
 using Coilwright.Documents.Pages;
+using Coilwright.Documents.Strips;
+using Coilwright.Documents.TurnRows;
 using Coilwright.Wording;
 
 namespace Coilwright.Documents.PatternSheet;
@@ -37,35 +40,44 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 new Block.KeepTogether([new Block.Heading(2, _words.Materials), Materials(), .. MaterialsNotes()]),
                 new Block.Heading(2, _words.Steps),
                 .. Steps(),
+                .. OtherSizes(),
                 .. model.HasSeveralTurns ? LaidStraight() : [],
                 .. StripsFitUpright ? Array.Empty<Block>() : [new Block.NewPage(Turned: true)],
                 new Block.KeepTogether(
                 [
                     new Block.Heading(2, _words.Strips),
                     new Block.Paragraph(_words.StripsNote),
-                    new Block.Strip(pictures.CheckRuler, Fill(_words.CheckRuler, ("mm", PatternSheetPictures.RulerMm)))
-                    {
-                        Caption = Fill(_words.CheckRuler, ("mm", PatternSheetPictures.RulerMm)),
-                    },
+                    new Block.Strip(pictures.CheckRuler, StripsDrawing.RulerWords(language)) { Caption = StripsDrawing.RulerWords(language) },
                 ]),
-                .. pictures.Strips.Select(strip => new Block.Strip(strip.Picture, Fill(_words.StripAlt, ("turn", strip.Turn), ("beads", strip.Beads)))
-                {
-                    Caption = Fill(_words.StripCaption, ("turn", strip.Turn), ("last", strip.Last == strip.Turn ? null : strip.Last), ("beads", strip.Beads),
-                        ("wireMm", strip.WireMm)),
-                }),
+                .. Strips(),
             ],
         };
     }
 
-    // Coil and size side by side; but in large print there is no width for two.
+    // The coil across the page, size and tools side by side beneath it; but in large print there is no width for two.
     private IEnumerable<Block> Head()
     {
-        Block[] coil = pictures.Coil is { } picture ? [new Block.Figure(picture, picture.Description)] : [],
-            size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()],
-            tools = [new Block.Heading(2, _words.Tools), new Block.InColumns(setup.LargePrint ? 1 : 2, [new Block.List(ListKind.Bulleted, [.. Tools()])])];
-        Block[] sizes = [new Block.Paragraph(RichText.Strong(_words.OtherSizes) + _words.OtherSizesNote, ParagraphLook.Small)];
-        if (setup.LargePrint || coil.Length == 0) return [.. coil, .. size, .. sizes, .. tools];
-        return [new Block.Beside([new BesideCell(9, [.. coil]), new BesideCell(11, [.. size])]), .. sizes, .. tools];
+        if (pictures.Coil is { } coil) yield return new Block.Figure(coil, coil.Description) { FullWidth = true };
+        Block[] size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()], tools = [new Block.Heading(2, _words.Tools), new Block.List(ListKind.Bulleted, [.. Tools()])];
+        if (!setup.LargePrint) yield return new Block.Beside([new BesideCell(11, [.. size]), new BesideCell(8, [.. tools])]);
+        else
+            foreach (var block in size.Concat(tools)) yield return block;
+    }
+
+    // What another wrist changes; where anything lies over anything with how it lines up from wrist to wrist, and what the curve says in words.
+    private IEnumerable<Block> OtherSizes()
+    {
+        var heading = new Block.Heading(2, _words.OtherSizes);
+        if (pictures.Curve is not { } curve) return [new Block.KeepTogether([heading, new Block.Paragraph(_words.OtherSizesNote, ParagraphLook.Small)])];
+        string[] says = [Fill(_words.CurveNote, ("wristMm", model.Reckoned.WristMm)), .. new ReadingSentences(model.Reckoned, language).OverWrists(), _words.OtherSizesNote];
+        return [new Block.KeepTogether([heading, new Block.Figure(curve, curve.Description) { FullWidth = true }, new Block.Paragraph(string.Join(' ', says), ParagraphLook.Small)])];
+    }
+
+    // The last two stay together: a page with one strip on it is a page for nothing.
+    private Block[] Strips()
+    {
+        Block[] strips = [.. pictures.Strips.Select(s => new Block.Strip(s.Picture, StripsDrawing.Alt(s, language)) { Caption = StripsDrawing.Caption(s, language) })];
+        return strips.Length < 3 ? strips : [.. strips[..^2], new Block.KeepTogether([.. strips[^2..]])];
     }
 
     // Upright the strips go on where there is room; only longer ones need the paper's long side.
@@ -76,11 +88,21 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         new Block.KeepTogether(
         [
             new Block.Heading(2, _words.TurnRows),
-            new Block.Paragraph(_words.TurnRowsNote),
+            new Block.Paragraph(TurnRowsNote()),
             new Block.Figure(pictures.LaidStraight[0].Picture, pictures.LaidStraight[0].Picture.Description) { FullWidth = true },
         ]),
         .. pictures.LaidStraight.Skip(1).Select(part => new Block.Figure(part.Picture, Fill(_words.RowsAlt, ("first", part.First), ("last", part.Last))) { FullWidth = true }),
     ];
+
+    // What the bars mean stands there for those that are drawn.
+    private string TurnRowsNote()
+    {
+        var ties = TurnRowsModel.Of(model.Reckoned).Rows.SelectMany(r => r.Ties).ToArray();
+        List<string> says = [_words.TurnRowsNote];
+        if (ties.Any(t => !t.IsWished)) says.Add(language.TurnRows.Hatched);
+        if (ties.Any(t => t.IsWished)) says.Add(language.TurnRows.Open);
+        return string.Join(' ', says);
+    }
 
     private string Lead()
     {
@@ -101,8 +123,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     private Block.Table FinishedSize()
     {
         var (fit, mass) = (model.Reckoned.Fit, model.Reckoned.Mass);
-        // Half a millimetre is nothing that a maker sees between two ends.
-        var ends = Math.Abs(fit.EndsOverlapMm) < 0.5 ? Fill(_words.EndsMeet)
+        var ends = fit.EndsMeet ? Fill(_words.EndsMeet)
             : Fill(fit.EndsOverlapMm > 0 ? _words.EndsOverlap : _words.EndsApart, ("mm", Math.Abs(fit.EndsOverlapMm)));
         List<ImmutableArray<TableCell>> rows =
         [
@@ -119,13 +140,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     private string Suits()
     {
         var wrists = model.Reckoned.Wrists;
-        return Fill((wrists.FromMm, wrists.ToMm) switch
-        {
-            (null, null) => _words.SuitsNone,
-            (null, _) => _words.SuitsTo,
-            (_, null) => _words.SuitsFrom,
-            _ => _words.SuitsFromTo,
-        }, ("fromMm", wrists.FromMm), ("toMm", wrists.ToMm));
+        return Fill(_words.Suits.Of(wrists), ("fromMm", wrists.FromMm), ("toMm", wrists.ToMm));
     }
 
     private IEnumerable<RichText> Tools()
@@ -160,8 +175,10 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         ];
         var columns = all.Where(c => !(c.IsWide && setup.LargePrint)).SkipLast(priced ? 0 : 1).ToArray();
         var wire = model.Reckoned.Piece.Wire;
-        RichText wireUse = Fill(_words.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName)) + ": " + Fill(_words.WireUse, ("loops", Loops()));
-        ImmutableArray<TableCell> last = [RichText.Empty, RichText.Empty, wireUse, .. Enumerable.Repeat((TableCell)RichText.Empty, columns.Length - 3)];
+        RichText name = Fill(_words.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName));
+        string coil = Fill(_words.WireSize, ("insideMm", wire.By(CoilDatum.Inside).SizeMm)), loops = Fill(_words.WireUse, ("loops", model.Reckoned.Wire.LoopsToCut));
+        TableCell[] ofWire = setup.LargePrint ? [name + RichText.Quiet(", " + coil + "; " + _words.Buy + ": " + loops)] : [name, coil, RichText.Empty, loops];
+        ImmutableArray<TableCell> last = [RichText.Empty, RichText.Empty, .. ofWire, .. Enumerable.Repeat((TableCell)RichText.Empty, columns.Length - 2 - ofWire.Length)];
         return new Block.Table([.. columns.Select(c => c.Column)],
             [.. model.Materials.Lines.Select(line => (ImmutableArray<TableCell>)[.. columns.Select(c => c.Cell(line))]), last])
         { Name = _words.Materials };
@@ -169,8 +186,10 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
 
     private static RichText Name(MaterialLine line)
     {
-        var name = RichText.FromString(KeyedText.Own(line.Bead.Name));
-        return line.Bead.Description.Coating is { Length: > 0 } coating ? name + RichText.Quiet(", " + KeyedText.Own(coating)) : name;
+        var name = KeyedText.Own(line.Bead.Name);
+        // A frosted pebble is called so once.
+        return line.Bead.Description.Coating is { Length: > 0 } coating && !name.Contains(coating, StringComparison.OrdinalIgnoreCase)
+            ? name + RichText.Quiet(", " + KeyedText.Own(coating)) : name;
     }
 
     private RichText NameSizeAndBuy(MaterialLine line)
@@ -204,7 +223,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         yield return new Block.Heading(3, _words.ToBegin);
         yield return new Block.List(ListKind.Ticked,
         [
-            RichText.Strong(Fill(_words.CutWire, ("loops", Loops()), ("cutMm", wire.CutMm))) + " "
+            RichText.Strong(Fill(_words.CutWire, ("loops", model.Reckoned.Wire.LoopsToCut), ("cutMm", wire.CutMm))) + " "
                 + RichText.Quiet(Fill(_words.CutMadeOf, ("beadedMm", wire.BeadedMm), ("endsMm", wire.EndsMm), ("otherMm", wire.GripMm + wire.SpareMm))),
             ends.Start.Finish == EndFinish.TurnedLoop
                 ? Fill(_words.TurnFirstLoop, ("insideMm", ends.Start.InsideMm), ("usesMm", ends.Start.WireUsedMm(wireMm)))
@@ -216,9 +235,9 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         // Steps are short: two columns of them fit a page, unless they are in large print or all of one turn.
         yield return new Block.InColumns(setup.LargePrint || model.Turns.Length == 1 ? 1 : 2, [.. model.Turns.Select(turn => new Block.KeepTogether(
         [
-            new Block.Heading(3, turn.Last > turn.Turn ? Fill(_words.Turns, ("turn", turn.Turn), ("last", turn.Last)) : Fill(_words.Turn, ("turn", turn.Turn))),
+            new Block.Heading(3, Fill(turn.Last > turn.Turn ? _words.Turns : _words.Turn, ("turn", turn.Turn), ("last", turn.Last), ("overlap", turn.HasOverlap ? true : null))),
             new Block.List(ListKind.Ticked, [.. turn.Steps.Select(Step)]),
-            new Block.Paragraph(Fill(_words.SoFar, ("beads", turn.BeadsSoFar)), ParagraphLook.Small),
+            new Block.Paragraph(Fill(turn.BeadsSoFar == model.Materials.Beads ? _words.InAll : _words.SoFar, ("beads", turn.BeadsSoFar)), ParagraphLook.Small),
         ]))]);
         yield return new Block.KeepTogether(
         [
@@ -247,9 +266,6 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         var runs = string.Join(_words.RunJoin, part.Runs.Select(r => Fill(_words.Run, ("count", r.Count), ("key", KeyedText.Mark(model.Letter(r.Kind))))));
         return part.Times == 1 ? runs : Fill(_words.Repeat, ("times", part.Times), ("beads", runs));
     }
-
-    // A loop is cut by eye: a tenth of one is as near as that comes, and never too little.
-    private string Loops() => language.NumberUp(model.Reckoned.Wire.Loops, 1);
 
     private string Fill(string template, params ReadOnlySpan<(string Name, object? Value)> values) => language.Fill(template, values);
 }

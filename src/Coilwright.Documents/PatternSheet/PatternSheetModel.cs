@@ -9,9 +9,10 @@ namespace Coilwright.Documents.PatternSheet;
 /// <summary>The stringing steps of one turn, or of several where a single step reaches over whole turns.</summary>
 /// <param name="Turn">The turn, from 1, on which each step's first bead lies.</param>
 /// <param name="Last">The last turn that no later steps begin on.</param>
+/// <param name="HasOverlap">Whether they string what overlaps the first turn's beginning too.</param>
 /// <param name="Steps">The steps.</param>
 /// <param name="BeadsSoFar">Beads strung when they are done.</param>
-internal sealed record TurnOfSteps(int Turn, int Last, ImmutableArray<StringingStep> Steps, int BeadsSoFar);
+internal sealed record TurnOfSteps(int Turn, int Last, bool HasOverlap, ImmutableArray<StringingStep> Steps, int BeadsSoFar);
 
 /// <summary>What stands on a pattern sheet: final numbers, taken from the core as they are.</summary>
 internal sealed record PatternSheetModel
@@ -47,7 +48,7 @@ internal sealed record PatternSheetModel
         var turns = new SortedDictionary<int, List<StringingStep>>();
         foreach (var step in StringingSteps.Of(reckoned.Piece.Order))
         {
-            var turn = reckoned.Lie.Turn(step.First);
+            var turn = reckoned.Lie.TurnWithOverlap(step.First);
             if (!turns.TryGetValue(turn, out var steps)) turns[turn] = steps = [];
             steps.Add(step);
         }
@@ -68,8 +69,8 @@ internal sealed record PatternSheetModel
         {
             var steps = turns[starts[t]];
             var done = steps[^1].First + steps[^1].Beads;
-            var last = t + 1 < starts.Length ? starts[t + 1] - 1 : reckoned.Lie.Turn(done - 1);
-            yield return new TurnOfSteps(starts[t], last, [.. steps], done);
+            var last = t + 1 < starts.Length ? starts[t + 1] - 1 : reckoned.Lie.TurnWithOverlap(done - 1);
+            yield return new TurnOfSteps(starts[t], last, t + 1 == starts.Length && reckoned.Lie.Turn(done - 1) > last, [.. steps], done);
         }
     }
 }

@@ -8,6 +8,7 @@ using Coilwright.Documents.Pages;
 using Coilwright.Documents.Strips;
 using Coilwright.Documents.TurnRows;
 using Coilwright.Documents.Typefaces;
+using Coilwright.Documents.WristCurve;
 using Coilwright.Wording;
 
 namespace Coilwright.Documents.PatternSheet;
@@ -15,16 +16,16 @@ namespace Coilwright.Documents.PatternSheet;
 /// <summary>The pictures of a pattern sheet, in colour: a canvas makes them grey where that is asked for.</summary>
 internal sealed class PatternSheetPictures
 {
-    /// <summary>Length of the check ruler, mm: the longest whole number of centimetres that every paper takes turned, with room to spare.</summary>
-    public const int RulerMm = 100;
-
     private readonly ImmutableDictionary<int, Picture> _beads;
 
     private PatternSheetPictures(ImmutableDictionary<int, Picture> beads) => _beads = beads;
 
-    // The coil at the head of the sheet: as wide as its column and no higher than leaves the page room for what must stand on it. Of very many turns
+    // The coil at the head of the sheet: across the page, and no higher than leaves the page room for what must stand on it. Of very many turns
     // it would be a thread: below the least width there is none.
-    private const double CoilWidthMm = 71, CoilHeightMm = 74, LargePrintCoilHeightMm = 40, LeastCoilMm = 30;
+    private const double CoilHeightShare = 0.23, LargePrintCoilHeightMm = 44, LeastCoilMm = 30;
+
+    // A curve wide and low: it stands under the turns, on what is left of their page.
+    private const double CurvePlotMm = 24;
 
     /// <summary>The piece as a coil; null where it has too many turns to be one on paper.</summary>
     public required Picture? Coil { get; init; }
@@ -34,6 +35,9 @@ internal sealed class PatternSheetPictures
 
     /// <summary>The turns apart, with what lines up: in one picture, or in as many as the page's height asks for, each with its first and last row, from 1.</summary>
     public required ImmutableArray<(Picture Picture, int First, int Last)> LaidStraight { get; init; }
+
+    /// <summary>How it lines up from wrist to wrist; null where nothing lies over anything.</summary>
+    public required Picture? Curve { get; init; }
 
     /// <summary>A ruler to hold a real one against.</summary>
     public required Picture CheckRuler { get; init; }
@@ -48,16 +52,18 @@ internal sealed class PatternSheetPictures
     {
         // Drawn smaller where the page then enlarges it, so that its letters grow with the text.
         var width = (setup.Paper.WidthMm - 2 * setup.SideMm) / setup.Enlarged;
-        var rows = new TurnRowsOptions { Paper = false, RowsAlone = true, MarginMm = 0.5, WidthMm = width, Language = language };
+        var rows = new TurnRowsOptions { Paper = false, RowsAlone = true, MarginMm = 0.5, WidthMm = width, Language = language, Typeface = HouseSans.Instance };
         var beads = new StripDrawing(reckoned);
+        var strips = TurnStrip.Of(reckoned, language);
+        var plain = new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language, Typeface = HouseSans.Instance };
         return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind))
         {
-            Coil = CoilViewDrawing.Within(reckoned, (CoilWidthMm, setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightMm), LeastCoilMm,
-                new PictureOptions { Paper = false, MarginMm = 0.5, Language = language }),
-            Ends = EndStagesDrawing.Of(reckoned, new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language }),
+            Coil = CoilViewDrawing.Within(reckoned, setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightShare * setup.Paper.HeightMm, LeastCoilMm, plain),
+            Ends = EndStagesDrawing.Of(reckoned, plain),
             LaidStraight = [.. Parts(reckoned, rows, setup)],
-            CheckRuler = Ruler(language),
-            Strips = TurnStrip.Of(reckoned, language),
+            Curve = WristCurveSheet.HasCurve(reckoned) ? WristCurveSheet.Of(reckoned, plain, CurvePlotMm) : null,
+            CheckRuler = StripsDrawing.Ruler(strips[0].LeadMm, language),
+            Strips = strips,
         };
     }
 
@@ -73,21 +79,11 @@ internal sealed class PatternSheetPictures
             yield return (whole, 1, rows);
             yield break;
         }
-        // Rows differ in height: as many as fit if all were like the average, and a little less.
+        // Rows differ in height: as many as fit if all were like the average, and a little less; then about as many on each page.
         var most = Math.Max(1, (int)(0.92 * rows * room / whole.HeightMm));
+        var parts = (rows + most - 1) / most;
+        most = (rows + parts - 1) / parts;
         for (var first = 0; first < rows; first += most)
             yield return (TurnRowsDrawing.Of(reckoned, options with { FirstRow = first, MostRows = most }), first + 1, Math.Min(rows, first + most));
-    }
-
-    /// <summary>The turns laid straight at true size, as a drawing by itself.</summary>
-    public static Picture Turns(Reckoned reckoned, Language language) => TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language });
-
-    private static Picture Ruler(Language language)
-    {
-        var numbers = new Lettering(CautiousSans.Instance, 2.6, Palette.Colour.Quiet);
-        // The first and last numbers stand half over the ends.
-        const double airMm = 3;
-        var ruler = Layout.CheckRuler.Draw(airMm, 0, RulerMm, 1, numbers, Palette.Colour);
-        return new Picture(RulerMm + 2 * airMm, Layout.CheckRuler.HeightMm + 0.3, "", "", [ruler]) { Language = language.Code };
     }
 }

@@ -13,16 +13,19 @@ namespace Coilwright.Documents.Strips;
 /// a row's edge stands on both. Beads stand as far apart as on the worn wire: what the curve opens between flat faces is bare.</remarks>
 /// <param name="Picture">The strip.</param>
 /// <param name="Turn">The turn, from 1.</param>
-/// <param name="Last">The last turn that it holds: the next one where that has only a bead or two, else the same.</param>
+/// <param name="HasOverlap">Whether what lies over the first turn's beginning stands on it too: a last turn of only a bead or two.</param>
 /// <param name="Beads">Beads on it.</param>
 /// <param name="WireMm">Wire that their shares take, mm.</param>
-public sealed record TurnStrip(Picture Picture, int Turn, int Last, int Beads, double WireMm)
+public sealed record TurnStrip(Picture Picture, int Turn, bool HasOverlap, int Beads, double WireMm)
 {
     // Air round the ink, and between letters and ruler.
     private const double AirMm = 0.6;
 
-    // A last turn shorter than this share of a turn goes on the strip before it, which has room: our choice.
-    private const double ShortShare = 0.1;
+    // The ruler's nought stands half over its end.
+    private const double LeastLeadMm = 1;
+
+    /// <summary>Where its ruler begins, mm from its left edge: the same on all strips of a piece, so that they stand in line.</summary>
+    internal double LeadMm { get; private init; }
 
     /// <summary>A strip for each turn that has beads, in order; a last turn of only a bead or two stands at the end of the strip before.</summary>
     public static ImmutableArray<TurnStrip> Of(Reckoned reckoned, Language language)
@@ -31,29 +34,25 @@ public sealed record TurnStrip(Picture Picture, int Turn, int Last, int Beads, d
         var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);
         var figures = reckoned.Counts.Select((k, i) => (k, Figure: new BeadFigure(k.Bead, "strip-" + k.Letter.ToLowerInvariant(), 1, patterns[i], style.Inks)))
             .ToDictionary(f => f.k.KindIndex, f => (f.k, f.Figure));
-        var turns = Enumerable.Range(0, reckoned.Lie.Count).GroupBy(reckoned.Lie.Turn).Select(t => (First: t.Key, Last: t.Key, Beads: t.ToArray())).ToList();
-        if (turns.Count > 1 && turns[^1].Beads.Sum(i => reckoned.Lie.SharesMm[i]) < ShortShare * reckoned.Lie.WirePerTurnMm)
-        {
-            var (before, last) = (turns[^2], turns[^1]);
-            turns.RemoveAt(turns.Count - 1);
-            turns[^1] = (before.First, last.Last, [.. before.Beads, .. last.Beads]);
-        }
-        return [.. turns.Select(t => Draw(reckoned, t.First, t.Last, t.Beads, figures, style))];
+        var lie = reckoned.Lie;
+        var turns = Enumerable.Range(0, lie.Count).GroupBy(lie.TurnWithOverlap).Select(t => (Turn: t.Key, Beads: t.ToArray())).ToArray();
+        // Beads that stand over their turn's beginning need room before it.
+        var lead = turns.Max(t => t.Beads.Max(i => lie.StartsMm[t.Beads[0]] - lie.BeadMiddleMm(i) + figures[reckoned.Piece.Order.Kinds[i]].Figure.Silhouette.HalfLengthMm));
+        return [.. turns.Select(t => Draw(reckoned, t.Turn, t.Beads, Math.Max(LeastLeadMm, lead) + AirMm, figures, style))];
     }
 
-    private static TurnStrip Draw(Reckoned reckoned, int turn, int last, int[] beads, Dictionary<int, (KindCount Kind, BeadFigure Figure)> figures, Style style)
+    private static TurnStrip Draw(Reckoned reckoned, int turn, int[] beads, double leadMm, Dictionary<int, (KindCount Kind, BeadFigure Figure)> figures, Style style)
     {
         var lie = reckoned.Lie;
         double from = lie.StartsMm[beads[0]], to = lie.StartsMm[beads[^1]] + lie.SharesMm[beads[^1]];
-        double left = from, right = to, half = 0;
+        double right = to, half = 0;
         foreach (var i in beads)
         {
             var silhouette = figures[reckoned.Piece.Order.Kinds[i]].Figure.Silhouette;
-            left = Math.Min(left, lie.BeadMiddleMm(i) - silhouette.HalfLengthMm);
             right = Math.Max(right, lie.BeadMiddleMm(i) + silhouette.HalfLengthMm);
             half = Math.Max(half, silhouette.HalfWidthMm);
         }
-        var shift = AirMm - left;
+        var shift = leadMm - from;
         ImmutableArray<DrawnBead> drawn =
         [
             .. beads.Select(i =>
@@ -77,10 +76,10 @@ public sealed record TurnStrip(Picture Picture, int Turn, int Last, int Beads, d
         // Whole centimetres, so that its end is a line with a number.
         var length = Math.Max(10, (int)((to - from) / 10) * 10);
         var numbers = new Lettering(style.Face, 2.2, style.Inks.Quiet);
-        var width = Math.Max(right + shift, from + shift + length + numbers.WidthMm("000") / 2) + AirMm;
+        var width = Math.Max(right + shift, leadMm + length + numbers.WidthMm("000") / 2) + AirMm;
         var picture = new Picture(width, ruler + CheckRuler.HeightMm + 0.3, "", "",
-            [new Group(row.ToImmutable()) { MoveDownMm = wire }, CheckRuler.Draw(from + shift, ruler, length, 1, numbers, style.Inks)])
+            [new Group(row.ToImmutable()) { MoveDownMm = wire }, CheckRuler.Draw(leadMm, ruler, length, 1, numbers, style.Inks)])
         { Language = style.Language.Code };
-        return new TurnStrip(picture, turn, last, beads.Length, to - from);
+        return new TurnStrip(picture, turn, lie.Turn(beads[^1]) > turn, beads.Length, to - from) { LeadMm = leadMm };
     }
 }

@@ -88,7 +88,7 @@ internal static class KeyComposition
         string Pair(string along, string across, string unit) =>
             style.Language.Fill(style.Words.Size, ("along", along), ("across", across)) + " " + unit;
         var mm = Pair(style.Language.Number(bead.LengthMm, 1), style.Language.Number(bead.WidthMm, 1), style.Language.Terms.Mm);
-        return style.Units == LengthUnits.Inches
+        return style.Language.Units == LengthUnits.Inches
             ? Pair(InchFraction.FromMm(bead.LengthMm).ToString(), InchFraction.FromMm(bead.WidthMm).ToString(), style.Language.Terms.Inch)
             : mm;
     }

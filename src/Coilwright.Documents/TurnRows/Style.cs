@@ -7,7 +7,7 @@ namespace Coilwright.Documents.TurnRows;
 /// <summary>Inks, letterings and words of one drawing of the turn rows.</summary>
 internal sealed class Style : PictureStyle
 {
-    internal Style(TurnRowsOptions options) : base(options.Language, options.Units, options.Typeface, options.Greyscale)
+    internal Style(TurnRowsOptions options) : base(options.Language, options.Typeface, options.Greyscale)
     {
         Tie = new Lettering(Face, 2.6, Inks.Accent);
         CalmTie = new Lettering(Face, 2.6, Inks.Quiet);

@@ -113,7 +113,7 @@ public static class TurnRowsDrawing
         y += RowGapMm;
         Uprights(style, model, frame, lineFrom, y, inTheWay, marks);
         marks.AddRange(laid);
-        y += 2.5;
+        if (letters + words > 0 || !options.RowsAlone) y += 2.5;
         foreach (var note in new[] { (letters, style.Words.SomeLetters), (words, style.Words.SomePlaces) })
             if (note.Item1 > 0)
                 foreach (var line in style.Face.Lines(note.Item2, style.Caption.SizeMm, TextWeight.Regular, frame.PageMm - 2 * frame.MarginMm))
@@ -121,7 +121,7 @@ public static class TurnRowsDrawing
                     marks.Add(style.Caption.Under(line, frame.MarginMm, y) with { Class = "note" });
                     y += style.Caption.LineMm;
                 }
-        return y + 2;
+        return y + (options.RowsAlone ? 0.5 : 2);
     }
 
     // Rows as close as the turns lie on the wrist: a wide bead stands over its neighbours' rows as it does over their turns.
@@ -191,7 +191,7 @@ public static class TurnRowsDrawing
             var width = lettering.WidthMm(words);
             var middle = Box.At(x - width / 2, topMm, width, lettering.BoxMm);
             var beside = Box.At(x >= awayFrom ? x : x - width, topMm, width, lettering.BoxMm);
-            if (placer.IsFree(middle) || !placer.IsFree(beside) || beside.LeftMm < frame.MarginMm || beside.RightMm > frame.PageMm - frame.MarginMm) return false;
+            if (placer.IsFree(middle) || !placer.IsFree(beside.Grown(1.5)) || beside.LeftMm < frame.MarginMm || beside.RightMm > frame.PageMm - frame.MarginMm) return false;
             placer.Take(beside);
             marks.Add(lettering.In(words, beside) with { Class = sort });
             return true;

@@ -197,7 +197,7 @@ internal sealed class RowCutter
         {
             var name = report.GroupsAreRuns ? letters.GetValueOrDefault(pair.Name, pair.Name) : pair.Name;
             var wished = pair.Wish == LiningUpWish.Columns;
-            Lay(pair.OverlapFromMm, pair.OverlapFromMm + pair.OverlapMm, (r, over, _, _, home) =>
+            Lay(pair.OverlapFromMm, pair.OverlapToMm, (r, over, _, _, home) =>
             {
                 if (r > 0) rows[r].Add(new RowTie(name, over, Math.Abs(pair.OffSquareMm), wished, home));
             });

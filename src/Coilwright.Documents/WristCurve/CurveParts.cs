@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
 
@@ -29,10 +28,10 @@ internal static class CurveParts
     }
 
     /// <summary>Hatched bars for the wrists that fail the wish.</summary>
-    internal static IEnumerable<Mark> Fails(Reckoned reckoned, ReckoningChoices choices, Func<double, double> x, double leftMm, double rightMm, double topMm, Palette inks)
+    internal static IEnumerable<Mark> Fails(Reckoned reckoned, Func<double, double> x, double leftMm, double rightMm, double topMm, Palette inks)
     {
         // Half a step to each side: one wrist that fails is a place, not a line.
-        var half = choices.CurveStepMm / 2;
+        var half = reckoned.Choices.CurveStepMm / 2;
         foreach (var (from, to) in reckoned.Wrists.WishFailsMm)
             foreach (var mark in Bar(new Box(Math.Max(leftMm, x(from - half)), topMm, Math.Min(rightMm, x(to + half)), topMm + BarMm), inks, "fails")) yield return mark;
     }

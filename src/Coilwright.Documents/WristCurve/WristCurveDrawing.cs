@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Measures;
-using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Layout;
@@ -19,10 +18,7 @@ public sealed record WristCurveOptions
     /// <summary>Room at the left for words, mm: the first wrist stands at its end.</summary>
     public double GutterMm { get; init; } = 12;
 
-    /// <summary>Units of the wrists written under it.</summary>
-    public LengthUnits Units { get; init; } = LengthUnits.Both;
-
-    /// <summary>Language of its words.</summary>
+    /// <summary>Language of its words, and the units of its lengths.</summary>
     public Language Language { get; init; } = Languages.English;
 
     /// <summary>The inks.</summary>
@@ -41,9 +37,8 @@ public static class WristCurveDrawing
 
     /// <summary>Draws the curve of a piece from its readings.</summary>
     /// <param name="reckoned">The readings.</param>
-    /// <param name="choices">Our choices: where lining up and being mixed begin.</param>
     /// <param name="options">How it is drawn.</param>
-    public static Picture Of(Reckoned reckoned, ReckoningChoices choices, WristCurveOptions? options = null)
+    public static Picture Of(Reckoned reckoned, WristCurveOptions? options = null)
     {
         options ??= new WristCurveOptions();
         var inks = options.Inks;
@@ -58,15 +53,15 @@ public static class WristCurveDrawing
         // The ground: everything, where it lines up, where it is mixed, nothing.
         var dashed = new Pen(inks.Hairline, 0.25) { DashesMm = [1, 1] };
         foreach (var level in (double[])[0, 1]) marks.Add(new Line(new(left, Y(level)), new(options.WidthMm, Y(level)), new Pen(inks.Hairline, 0.25)));
-        foreach (var level in (double[])[choices.LinesUpFrom, choices.MixedUpTo]) marks.Add(new Line(new(left, Y(level)), new(options.WidthMm, Y(level)), dashed));
-        marks.Add(small.On(words.LinesUp, left - 1.2, Y(choices.LinesUpFrom), TextAnchor.End) with { Class = "word" });
-        marks.Add(small.Under(words.Mixed, left - 1.2, Y(choices.MixedUpTo), TextAnchor.End) with { Class = "word" });
+        foreach (var level in (double[])[reckoned.Choices.LinesUpFrom, reckoned.Choices.MixedUpTo]) marks.Add(new Line(new(left, Y(level)), new(options.WidthMm, Y(level)), dashed));
+        marks.Add(small.On(words.LinesUp, left - 1.2, Y(reckoned.Choices.LinesUpFrom), TextAnchor.End) with { Class = "word" });
+        marks.Add(small.Under(words.Mixed, left - 1.2, Y(reckoned.Choices.MixedUpTo), TextAnchor.End) with { Class = "word" });
 
         foreach (var run in CurveParts.Runs(curve, p => p.Cover, p => new Point(X(p.WristMm), Y(p.Cover!.Value))))
             marks.Add(new Drawn(run, Paint.Lined(new Pen(inks.Ink, 0.5) { Ends = LineEnds.Round })) { Class = "curve" });
 
         var y = TopMm + HeightMm + 1;
-        marks.AddRange(CurveParts.Fails(reckoned, choices, X, left, options.WidthMm, y, inks));
+        marks.AddRange(CurveParts.Fails(reckoned, X, left, options.WidthMm, y, inks));
         y += CurveParts.BarMm + 0.8;
         y = Scale(reckoned, options, small, X, y, marks);
 
@@ -80,7 +75,7 @@ public static class WristCurveDrawing
     {
         double first = reckoned.Curve[0].WristMm, last = reckoned.Curve[^1].WristMm;
         var inks = options.Inks;
-        var inches = options.Units == LengthUnits.Inches;
+        var inches = options.Language.Units == LengthUnits.Inches;
         var step = inches ? InchFraction.MmPerInch / 4 : 10;
         var labels = new LabelPlacer();
         for (var k = Math.Ceiling(first / step); k * step <= last; k++)
@@ -102,10 +97,10 @@ public static class WristCurveDrawing
         var (language, words) = (options.Language, options.Language.WristCurve);
         var sentences = new List<string>
         {
-            language.Fill(words.Shows, ("from", language.Length(reckoned.Curve[0].WristMm, options.Units)), ("to", language.Length(reckoned.Curve[^1].WristMm, options.Units))),
+            language.Fill(words.Shows, ("from", language.Length(reckoned.Curve[0].WristMm)), ("to", language.Length(reckoned.Curve[^1].WristMm))),
         };
         foreach (var (from, to) in reckoned.Wrists.WishFailsMm.Take(6))
-            sentences.Add(language.Fill(words.Fails, ("from", language.Length(from, options.Units)), ("to", language.Length(to, options.Units))));
+            sentences.Add(language.Fill(words.Fails, ("from", language.Length(from)), ("to", language.Length(to))));
         return string.Join(' ', sentences);
     }
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Measures;
-using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Layout;
@@ -15,16 +14,22 @@ namespace Coilwright.Documents.WristCurve;
 /// <remarks>The thick line is averaged over how well a worn turn is known, as the headline is; the thin one is exact and jumps within a millimetre.</remarks>
 public static class WristCurveSheet
 {
-    private const double MarginMm = 6;
     private const double OwnWidthMm = 170;
     private const double LeastWidthMm = 70;
-    private const double PlotMm = 46;
+
+    /// <summary>Height of the plot alone, mm, where nothing else is asked for.</summary>
+    private const double OwnPlotMm = 46;
 
     /// <summary>Draws the curve.</summary>
     /// <param name="reckoned">The readings.</param>
-    /// <param name="choices">Our choices: where lining up and being mixed begin.</param>
     /// <param name="options">How it is drawn.</param>
-    public static Picture Of(Reckoned reckoned, ReckoningChoices choices, PictureOptions? options = null)
+    public static Picture Of(Reckoned reckoned, PictureOptions? options = null) => Of(reckoned, options, OwnPlotMm);
+
+    /// <summary>Whether there is a curve to draw: on two wrists or more something lies over something.</summary>
+    internal static bool HasCurve(Reckoned reckoned) => reckoned.Curve.Count(p => p.Cover is not null) > 1;
+
+    /// <summary>Draws the curve with a plot of another height.</summary>
+    internal static Picture Of(Reckoned reckoned, PictureOptions? options, double plotMm)
     {
         options ??= new PictureOptions();
         var style = new PictureStyle(options);
@@ -32,18 +37,18 @@ public static class WristCurveSheet
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var words = style.Language.WristCurve;
         double height;
-        var points = reckoned.Curve.Where(p => p.Cover is not null).ToImmutableArray();
-        if (points.Length < 2)
+        var margin = options.MarginMm;
+        if (!HasCurve(reckoned))
         {
-            var y = MarginMm;
-            foreach (var line in style.Face.Lines(words.Nothing, style.Body.SizeMm, TextWeight.Regular, width - 2 * MarginMm))
+            var y = margin;
+            foreach (var line in style.Face.Lines(words.Nothing, style.Body.SizeMm, TextWeight.Regular, width - 2 * margin))
             {
-                marks.Add(style.Body.Under(line, MarginMm, y));
+                marks.Add(style.Body.Under(line, margin, y));
                 y += style.Body.LineMm;
             }
-            height = y + MarginMm;
+            height = y + margin;
         }
-        else height = new CurvePlot(style, reckoned, choices, width, marks).Lay();
+        else height = new CurvePlot(style, reckoned, (width, plotMm), margin, marks).Lay();
         marks.InsertRange(0, style.Paper(options, width, height));
         var said = style.Language.Fill(words.OnPaper, ("title", reckoned.Piece.Title), ("wrist", style.Length(reckoned.WristMm)), ("percent", CurveParts.At(reckoned)));
         return new Picture(width, height, words.Title, said, marks.ToImmutable()) { Language = style.Language.Code };
@@ -52,11 +57,17 @@ public static class WristCurveSheet
     /// <summary>The plot itself: axes, curves, the wrist, and what is not as wished.</summary>
     private sealed class CurvePlot
     {
+        private const double SampleMm = 6, LegendGapMm = 5;
         private readonly PictureStyle _style;
         private readonly Reckoned _reckoned;
-        private readonly ReckoningChoices _choices;
+        private readonly double _margin;
+        private readonly double _plotMm;
         private readonly ImmutableArray<Mark>.Builder _marks;
         private readonly ImmutableArray<WristPoint> _curve;
+        private readonly string _axis;
+        private readonly List<(Func<double, double, Mark[]> Sample, string Words)> _legend;
+        private readonly double _legendLeft;
+        private readonly double _legendTop;
         private readonly double _left;
         private readonly double _right;
         private readonly double _top;
@@ -65,14 +76,20 @@ public static class WristCurveSheet
         private readonly double _toWristMm;
         private readonly double _most;
 
-        internal CurvePlot(PictureStyle style, Reckoned reckoned, ReckoningChoices choices, double widthMm, ImmutableArray<Mark>.Builder marks)
+        internal CurvePlot(PictureStyle style, Reckoned reckoned, (double WidthMm, double PlotMm) size, double marginMm, ImmutableArray<Mark>.Builder marks)
         {
-            (_style, _reckoned, _choices, _marks, _curve) = (style, reckoned, choices, marks, reckoned.Curve);
-            _left = MarginMm + style.Caption.WidthMm("100 %") + 2;
-            _right = widthMm - MarginMm;
-            // Room above for the axis' words, the legend and the wrist's words.
-            _top = MarginMm + 3 * style.Caption.LineMm + 2.5;
-            _foot = _top + PlotMm;
+            (_style, _reckoned, _margin, _marks, _curve) = (style, reckoned, marginMm, marks, reckoned.Curve);
+            _plotMm = size.PlotMm;
+            _left = _margin + style.Caption.WidthMm("100 %") + 2;
+            _right = size.WidthMm - marginMm;
+            (_axis, _legend) = (reckoned.LiningUp.GroupsAreRuns ? style.Language.WristCurve.AxisRuns : style.Language.WristCurve.Axis, Entries());
+            // The axis' words and the legend on one line where they have room, then the wrist's words.
+            _legendLeft = _margin + style.Caption.WidthMm(_axis) + LegendGapMm;
+            var isOneLine = _legendLeft + _legend.Sum(e => WidthMm(e.Words) + LegendGapMm) - LegendGapMm <= _right;
+            if (!isOneLine) _legendLeft = _margin;
+            _legendTop = isOneLine ? _margin : _margin + style.Caption.LineMm;
+            _top = _legendTop + 2 * style.Caption.LineMm + 2.5;
+            _foot = _top + _plotMm;
             _fromWristMm = Math.Min(_curve[0].WristMm, reckoned.WristMm);
             _toWristMm = Math.Max(_curve[^1].WristMm, reckoned.WristMm);
             var highest = _curve.Max(p => Math.Max(p.Cover ?? 0, p.CoverExact ?? 0));
@@ -82,7 +99,7 @@ public static class WristCurveSheet
         internal double Lay()
         {
             Levels();
-            _marks.AddRange(CurveParts.Fails(_reckoned, _choices, X, _left, _right, _foot - CurveParts.BarMm, _style.Inks));
+            _marks.AddRange(CurveParts.Fails(_reckoned, X, _left, _right, _foot - CurveParts.BarMm, _style.Inks));
             foreach (var run in Runs(p => p.CoverExact)) _marks.Add(new Drawn(run, Paint.Lined(ThinPen)) { Class = "curve-exact" });
             foreach (var run in Runs(p => p.Cover)) _marks.Add(new Drawn(run, Paint.Lined(ThickPen)) { Class = "curve" });
             Wrist();
@@ -99,13 +116,13 @@ public static class WristCurveSheet
 
         private double X(double wristMm) => _left + (_right - _left) * (wristMm - _fromWristMm) / Math.Max(1, _toWristMm - _fromWristMm);
 
-        private double Y(double share) => _foot - PlotMm * share / _most;
+        private double Y(double share) => _foot - _plotMm * share / _most;
 
         // A level line for every fifth, and where lining up and being mixed begin.
         private void Levels()
         {
             var placer = new LabelPlacer();
-            foreach (var (level, word, isAbove) in new[] { (_choices.LinesUpFrom, _style.Language.WristCurve.LinesUp, true), (_choices.MixedUpTo, _style.Language.WristCurve.Mixed, false) })
+            foreach (var (level, word, isAbove) in new[] { (_reckoned.Choices.LinesUpFrom, _style.Language.WristCurve.LinesUp, true), (_reckoned.Choices.MixedUpTo, _style.Language.WristCurve.Mixed, false) })
             {
                 if (level > _most) continue;
                 _marks.Add(new Line(new Point(_left, Y(level)), new Point(_right, Y(level)), new Pen(_style.Inks.Quiet, 0.2) { DashesMm = [1.2, 1.2] }));
@@ -145,34 +162,39 @@ public static class WristCurveSheet
             var wrist = _style.Language.Fill(_style.Language.WristCurve.ThisWrist, ("wrist", _style.Length(_reckoned.WristMm)));
             var lettering = _style.Caption with { Ink = _style.Inks.Accent };
             var half = lettering.WidthMm(wrist) / 2;
-            var words = lettering.On(wrist, Math.Clamp(x, MarginMm + half, _right - half), _top - 1.8, TextAnchor.Middle) with { Class = "wrist-words" };
+            var words = lettering.On(wrist, Math.Clamp(x, _margin + half, _right - half), _top - 1.8, TextAnchor.Middle) with { Class = "wrist-words" };
             _marks.Add(new Line(new Point(x, _top - 0.8), new Point(x, _foot), new Pen(_style.Inks.Accent, 0.4) { DashesMm = [0.01, 1.3], Ends = LineEnds.Round }) { Class = "wrist-line" });
             _marks.Add(words);
             if (CurveParts.At(_reckoned) is { } cover)
                 _marks.Add(new Circle(new Point(x, Y(Math.Min(cover, _most))), 1.1, new Paint(_style.Inks.Paper, new Pen(_style.Inks.Accent, 0.5))) { Class = "here" });
         }
 
-        private void Legend()
+        private double WidthMm(string legend) => SampleMm + 1.5 + _style.Caption.WidthMm(legend);
+
+        // What the lines are, each with its sample from a place on, in the middle of a line of words.
+        private List<(Func<double, double, Mark[]> Sample, string Words)> Entries()
         {
             var words = _style.Language.WristCurve;
-            var axis = _reckoned.LiningUp.GroupsAreRuns ? words.AxisRuns : words.Axis;
-            _marks.Add(_style.Caption.Under(_style.Face.Shortened(axis, _style.Caption.SizeMm, TextWeight.Regular, _right - MarginMm), MarginMm, MarginMm) with { Class = "axis-words" });
-            var (x, y) = (MarginMm, MarginMm + _style.Caption.LineMm);
-            var middle = y + _style.Caption.BoxMm / 2;
-            List<(Func<double, Mark[]> Sample, string Words)> all =
+            List<(Func<double, double, Mark[]> Sample, string Words)> all =
             [
-                (at => [new Line(new Point(at, middle), new Point(at + 6, middle), ThickPen)], words.Averaged),
-                (at => [new Line(new Point(at, middle), new Point(at + 6, middle), ThinPen)], words.Exact),
+                ((at, middle) => [new Line(new Point(at, middle), new Point(at + SampleMm, middle), ThickPen)], words.Averaged),
+                ((at, middle) => [new Line(new Point(at, middle), new Point(at + SampleMm, middle), ThinPen)], words.Exact),
             ];
             if (!_reckoned.Wrists.WishFailsMm.IsEmpty)
-                all.Add((at => [.. CurveParts.Bar(Box.At(at, middle - CurveParts.BarMm / 2, 6, CurveParts.BarMm), _style.Inks, "legend-swatch")], words.NotAsWished));
-            foreach (var (sample, said) in all)
+                all.Add(((at, middle) => [.. CurveParts.Bar(Box.At(at, middle - CurveParts.BarMm / 2, SampleMm, CurveParts.BarMm), _style.Inks, "legend-swatch")], words.NotAsWished));
+            return all;
+        }
+
+        private void Legend()
+        {
+            _marks.Add(_style.Caption.Under(_style.Face.Shortened(_axis, _style.Caption.SizeMm, TextWeight.Regular, _right - _margin), _margin, _margin) with { Class = "axis-words" });
+            var x = _legendLeft;
+            foreach (var (sample, said) in _legend)
             {
-                var width = 6 + 1.5 + _style.Caption.WidthMm(said);
-                if (x + width > _right) break;
-                _marks.AddRange(sample(x));
-                _marks.Add(_style.Caption.Under(said, x + 7.5, y) with { Class = "legend" });
-                x += width + 5;
+                if (x + WidthMm(said) > _right) break;
+                _marks.AddRange(sample(x, _legendTop + _style.Caption.BoxMm / 2));
+                _marks.Add(_style.Caption.Under(said, x + SampleMm + 1.5, _legendTop) with { Class = "legend" });
+                x += WidthMm(said) + LegendGapMm;
             }
         }
 
@@ -181,12 +203,12 @@ public static class WristCurveSheet
         {
             var y = _foot + 1.6;
             var words = _style.Language.WristCurve;
-            if (_style.Units != LengthUnits.Inches) y = Row(y, words.WristRow, _style.Language.Terms.Mm, Ticks(10), mm => _style.Language.Number(mm, 0), hasTicks: true);
-            if (_style.Units != LengthUnits.Mm)
-                y = Row(y, _style.Units == LengthUnits.Inches ? words.WristRow : "", _style.Language.Terms.Inch, Ticks(InchFraction.MmPerInch / 2), mm => InchFraction.FromMm(mm).ToString(), hasTicks: _style.Units == LengthUnits.Inches);
-            y = Row(y, words.TurnsRow, "", Ticks(_style.Units == LengthUnits.Inches ? InchFraction.MmPerInch / 2 : 10),
+            if (_style.Language.Units != LengthUnits.Inches) y = Row(y, words.WristRow, _style.Language.Terms.Mm, Ticks(10), mm => _style.Language.Number(mm, 0), hasTicks: true);
+            if (_style.Language.Units != LengthUnits.Mm)
+                y = Row(y, _style.Language.Units == LengthUnits.Inches ? words.WristRow : "", _style.Language.Terms.Inch, Ticks(InchFraction.MmPerInch / 2), mm => InchFraction.FromMm(mm).ToString(), hasTicks: _style.Language.Units == LengthUnits.Inches);
+            y = Row(y, words.TurnsRow, "", Ticks(_style.Language.Units == LengthUnits.Inches ? InchFraction.MmPerInch / 2 : 10),
                 mm => _style.Language.Number(_curve.MinBy(p => Math.Abs(p.WristMm - mm))!.TurnsWorn, 1));
-            return y + MarginMm - 2;
+            return y + _margin * 2 / 3;
         }
 
         private IEnumerable<double> Ticks(double everyMm)
@@ -197,8 +219,8 @@ public static class WristCurveSheet
         // The row's name before it, its unit after its last figure; figures that would crowd are left out.
         private double Row(double topMm, string name, string unit, IEnumerable<double> ticks, Func<double, string> figure, bool hasTicks = false)
         {
-            var taken = MarginMm + (name.Length == 0 ? -2 : _style.Caption.WidthMm(name) + 1.5);
-            if (name.Length > 0) _marks.Add(_style.Caption.Under(name, MarginMm, topMm) with { Class = "row-name" });
+            var taken = _margin + (name.Length == 0 ? -2 : _style.Caption.WidthMm(name) + 1.5);
+            if (name.Length > 0) _marks.Add(_style.Caption.Under(name, _margin, topMm) with { Class = "row-name" });
             var all = ticks.ToArray();
             for (var i = 0; i < all.Length; i++)
             {

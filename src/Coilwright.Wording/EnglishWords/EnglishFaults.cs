@@ -100,6 +100,8 @@ internal static class EnglishFaults
             "Check the name and the folder."),
         [FaultCodes.FileUnwritable] = new("The file cannot be written{?detail:: {detail}}.", "The target must be a place where you may write.",
             "Choose another folder or name. Nothing was written."),
+        [FaultCodes.FileUnwritableAfter] = new("The file cannot be written{?detail:: {detail}}.", "The target must be a place where you may write.",
+            "Choose another folder or name. These files are written already: {written}."),
         [FaultCodes.FormatUnknown] = new("The file says that its format is \"{value}\".", "This program reads: {known}.",
             "If the file was made by a newer program, read it with that one."),
         [FaultCodes.FileTooDeep] = new("Brackets stand too deep inside one another.", "At most {max} deep.", "Is it the right file?"),

@@ -7,7 +7,7 @@ internal static class EnglishHelp
     {
         Program = "A bench tool for beaded pieces on memory wire: write the stringing order down once, and everything else is worked out from it.",
         Reckon = "Work out every reading of a piece: does it fit, where does each bead land, what lines up, how much wire to cut.",
-        Sheet = "Write the pattern sheet of a piece, to print and bead from: a PDF, a web page and the turns as a drawing.",
+        Sheet = "Write the pattern sheet of a piece, to print and bead from: a PDF, a web page, and each of its drawings as SVG.",
         Arrange = "Look for a better order under the piece's wishes, smallest change first, and write the best to a file.",
         ArrangeOut = "The piece file to write the best order to; it is replaced if it is there.",
         Effort = "How much to look, as a whole number; the same one and the same seed give the same answer anywhere. Without it: 10.",

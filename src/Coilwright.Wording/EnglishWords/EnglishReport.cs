@@ -21,10 +21,13 @@ internal static class EnglishReport
         LengthBand = "No two beads are quite alike: nine times in ten they take between {fromMm:length} and {toMm:length} of wire.",
         ComesOut = "As the beads differ, it comes out on this wrist as you want it {share} times in 100.",
         FreeInside = "Off the wrist it is {mm:length} round on the inside.",
-        SuitsFromTo = "It suits wrists from {fromMm:length} to {toMm:length}.",
-        SuitsFrom = "It suits wrists from {fromMm:length} up.",
-        SuitsTo = "It suits wrists up to {toMm:length}.",
-        SuitsNone = "It suits no wrist as it is.",
+        Suits = new()
+        {
+            FromTo = "It suits wrists from {fromMm:length} to {toMm:length}.",
+            From = "It suits wrists from {fromMm:length} up.",
+            To = "It suits wrists up to {toMm:length}.",
+            None = "It suits no wrist as it is.",
+        },
         LoopHidden = "The bead at the {end} hides its end loop.",
         LoopShows = "The end loop at the {end} shows beside its bead.",
         Start = "start",

@@ -101,6 +101,8 @@ internal static class GermanFaults
             "Namen und Ordner prüfen."),
         [FaultCodes.FileUnwritable] = new("Die Datei ist nicht zu schreiben{?detail:: {detail}}.", "Das Ziel muss ein Ort sein, an dem geschrieben werden darf.",
             "Einen anderen Ordner oder Namen wählen. Geschrieben wurde nichts."),
+        [FaultCodes.FileUnwritableAfter] = new("Die Datei ist nicht zu schreiben{?detail:: {detail}}.", "Das Ziel muss ein Ort sein, an dem geschrieben werden darf.",
+            "Einen anderen Ordner oder Namen wählen. Schon geschrieben sind: {written}."),
         [FaultCodes.FormatUnknown] = new("Die Datei nennt als ihr Format „{value}“.", "Dieses Programm liest: {known}.",
             "Wenn die Datei von einem neueren Programm stammt, sie mit diesem lesen."),
         [FaultCodes.FileTooDeep] = new("Klammern stehen zu tief ineinander.", "Höchstens {max} tief ist erlaubt.", "Ist es die richtige Datei?"),

@@ -7,7 +7,7 @@ internal static class GermanHelp
     {
         Program = "Ein Werkzeug für Perlenschmuck auf Memory-Draht: die Fädelreihenfolge einmal aufschreiben, und alles andere wird daraus berechnet.",
         Reckon = "Alles zu einem Stück berechnen: ob es passt, wo jede Perle landet, was übereinanderliegt, wie viel Draht abzuschneiden ist.",
-        Sheet = "Die Fädelanleitung eines Stücks schreiben, zum Drucken und Danach-Arbeiten: ein PDF, eine Webseite und die Windungen als Zeichnung.",
+        Sheet = "Die Fädelanleitung eines Stücks schreiben, zum Drucken und Danach-Arbeiten: ein PDF, eine Webseite und jede ihrer Zeichnungen als SVG.",
         Arrange = "Eine bessere Reihenfolge nach den Wünschen des Stücks suchen, kleinste Änderung zuerst, und die beste in eine Datei schreiben.",
         ArrangeOut = "Die Stückdatei, in die die beste Reihenfolge kommt; gibt es sie schon, wird sie ersetzt.",
         Effort = "Wie viel gesucht wird, als ganze Zahl; dieselbe mit derselben Startzahl ergibt überall dasselbe. Ohne Angabe: 10.",

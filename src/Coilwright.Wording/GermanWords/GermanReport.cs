@@ -21,10 +21,13 @@ internal static class GermanReport
         LengthBand = "Keine zwei Perlen sind ganz gleich: In neun von zehn Fällen brauchen sie zwischen {fromMm:length} und {toMm:length} Draht.",
         ComesOut = "Da die Perlen verschieden ausfallen, wird es an diesem Handgelenk in {share} von 100 Fällen, wie es gewünscht ist.",
         FreeInside = "Abgelegt misst es innen herum {mm:length}.",
-        SuitsFromTo = "Es passt an Handgelenke von {fromMm:length} bis {toMm:length}.",
-        SuitsFrom = "Es passt an Handgelenke ab {fromMm:length}.",
-        SuitsTo = "Es passt an Handgelenke bis {toMm:length}.",
-        SuitsNone = "So, wie es ist, passt es an kein Handgelenk.",
+        Suits = new()
+        {
+            FromTo = "Es passt an Handgelenke von {fromMm:length} bis {toMm:length}.",
+            From = "Es passt an Handgelenke ab {fromMm:length}.",
+            To = "Es passt an Handgelenke bis {toMm:length}.",
+            None = "So, wie es ist, passt es an kein Handgelenk.",
+        },
         LoopHidden = "Die Perle am {end} verdeckt ihre Öse.",
         LoopShows = "Die Öse am {end} schaut neben ihrer Perle hervor.",
         Start = "Anfang",

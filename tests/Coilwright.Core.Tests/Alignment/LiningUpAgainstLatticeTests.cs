@@ -117,6 +117,7 @@ public class LiningUpAgainstLatticeTests
             var middle = (found.Value.From + found.Value.To) / 2;
             Near.Equal(0, Math.IEEERemainder(pair.AngleDeg - (lie.StartAngleDeg + 360 * middle / lie.WirePerTurnMm), 360), 1e-6, p); // rounding, in degrees
             Near.Equal(found.Value.From, pair.OverlapFromMm, 1e-9, p); // rounding
+            Near.Equal(found.Value.To, pair.OverlapToMm, 1e-9, p); // rounding
             if (a == b) continue;
             // The turns where they meet. The lattice tells the middle of the overlap to half a step, and one on the seam may be told of either turn.
             int Turn(double place) => 1 + (int)Math.Floor(place / lie.WirePerTurnMm);
@@ -141,7 +142,8 @@ public class LiningUpAgainstLatticeTests
         var report = model.Measure(p.Lie, p.PitchMm, p.AveragingMm, 1);
         var draw = model.DrawnFrom(p.Lie, p.PitchMm);
         p.Lie.SharesMm.CopyTo(draw.Shares);
-        var (cover, relative) = draw.At(draw.EndsMm(), p.Lie.WirePerTurnMm);
+        for (var i = 0; i < p.Lie.Count; i++) draw.EndsMm[i] = p.Lie.StartsMm[i] + p.Lie.SharesMm[i];
+        var (cover, relative) = draw.At(p.Lie.WirePerTurnMm);
         Assert.Equal((report.CoverExact is null, report.Relative is null), (cover is null, relative is null));
         // The same sums in another order: rounding.
         if (cover is { } c) Near.Equal(report.CoverExact!.Value, c, 1e-9, p);

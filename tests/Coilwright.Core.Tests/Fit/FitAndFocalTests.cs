@@ -42,6 +42,14 @@ public class FitAndFocalTests
     }
 
     [Fact]
+    public void Ends_meet_when_nobody_sees_a_gap_or_an_overlap()
+    {
+        var fit = Reckoning.Of(SamplePieces.Piece([Round8], Enumerable.Repeat(0, 20)), Quick).Fit;
+        Assert.All([-0.49, 0, 0.49], mm => Assert.True((fit with { EndsOverlapMm = mm }).EndsMeet));
+        Assert.All([-0.5, 0.5, 30], mm => Assert.False((fit with { EndsOverlapMm = mm }).EndsMeet));
+    }
+
+    [Fact]
     public void An_end_bead_hides_its_loop_when_it_is_as_large_both_ways()
     {
         var thin = SamplePieces.Bead("thin", "coin", 10, thickness: 4);

@@ -25,6 +25,17 @@ public class WireCutTests
                 Assert.Null(wire.SlackMm);
             });
 
+    [Theory]
+    [InlineData(4.5, 4.5)]
+    [InlineData(4.51, 4.6)]
+    [InlineData(0.3, 0.3)] // three tenths are no binary number
+    [InlineData(5.39, 5.4)]
+    public void Loops_to_cut_are_tenths_and_never_too_little(double loops, double toCut)
+    {
+        var wire = WireCut.Of(Sample, 700, 700) with { Loops = loops };
+        Near.Equal(toCut, wire.LoopsToCut, 1e-12); // rounding
+    }
+
     [Fact]
     public void Slack_is_what_she_cut_less_beads_and_finishes()
     {

@@ -27,11 +27,10 @@ public class HelixTests
             var helix = new Helix(row["D_mm"] / 2, row["p_mm"]);
             const int Pieces = 20_000;
             var sum = 0.0;
-            (double X, double Y, double Z) last = (helix.RadiusMm, 0, 0);
+            (double X, double Y, double Z) last = helix.At(0, 0);
             for (var i = 1; i <= Pieces; i++)
             {
-                var (sin, cos) = Math.SinCos(2 * Math.PI * i / Pieces);
-                (double X, double Y, double Z) next = (helix.RadiusMm * cos, helix.RadiusMm * sin, helix.PitchMm * i / Pieces);
+                (double X, double Y, double Z) next = helix.At(2 * Math.PI * i / Pieces, (double)i / Pieces);
                 sum += Math.Sqrt(Math.Pow(next.X - last.X, 2) + Math.Pow(next.Y - last.Y, 2) + Math.Pow(next.Z - last.Z, 2));
                 last = next;
             }

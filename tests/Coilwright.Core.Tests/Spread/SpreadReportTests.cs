@@ -104,7 +104,7 @@ public class SpreadReportTests
             var reckoned = Reckoning.Of(piece, With(draws), Measured);
             var others = new LengthDraws(reckoned.Piece.Beads, piece.Order.Kinds, reckoned.Lie.SharesMm, 99);
             var (from, to) = reckoned.Spread.LengthMm;
-            var held = Enumerable.Range(0, draws).Count(k => others.LengthMm((ulong)k) is var l && l >= from && l <= to);
+            var held = Enumerable.Range(0, draws).Count(k => others.Draw((ulong)k, new double[others.Beads], new double[others.Beads]) is var l && l >= from && l <= to);
             // Both the band and the count are of so many draws: five standard errors of the one and of the other.
             Near.Equal(0.9, (double)held / draws, 5 * Math.Sqrt(2 * 0.9 * 0.1 / draws));
         }, iter: 30);

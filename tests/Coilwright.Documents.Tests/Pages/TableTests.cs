@@ -176,7 +176,7 @@ public class TableTests
         var page = Pages(new Block.Table([new TableColumn("A wide heading here", align), new TableColumn("B")], [[new TableCell(RichText.Empty) { Picture = SampleDocument.Beads(8) }, "b"]]) { Name = "T" })[0];
         var drawn = page.Marks.OfType<PageMark.Drawing>().Single();
         var frame = Composer.Frame(new(), false);
-        var column = Words(page).Single(w => w.Text == "B").X - frame.X - 0.9 * 12;
+        var column = Words(page).Single(w => w.Text == "B").X - frame.X - 0.75 * 12;
         Assert.Equal(frame.X + share * (column - 8 / PageSetup.PointMm), drawn.X, Exact);
     }
 

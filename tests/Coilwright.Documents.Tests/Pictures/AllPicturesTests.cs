@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Coilwright.Core.Readings;
-using Coilwright.Core.Tests;
 using Coilwright.Documents.BeadCards;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.CoilView;
@@ -24,7 +23,7 @@ public class AllPicturesTests
         ["coil"] = CoilViewDrawing.Of,
         ["cards"] = BeadCardsDrawing.Of,
         ["ends"] = EndStagesDrawing.Of,
-        ["curve"] = (reckoned, options) => WristCurveSheet.Of(reckoned, SamplePieces.Choices, options),
+        ["curve"] = WristCurveSheet.Of,
     };
 
     public static TheoryData<string, string> All =>
@@ -45,7 +44,7 @@ public class AllPicturesTests
     {
         foreach (var width in new double?[] { null, 60, 90, 130, 277 })
             foreach (var units in Enum.GetValues<LengthUnits>())
-                AssertSound(Drawings[drawing](DrawnPieces.Reckoned(piece), new PictureOptions { WidthMm = width, Units = units }), $"{drawing} {piece} {width} {units}");
+                AssertSound(Drawings[drawing](DrawnPieces.Reckoned(piece), new PictureOptions { WidthMm = width, Language = Languages.English.In(units) }), $"{drawing} {piece} {width} {units}");
     }
 
     [Theory]

@@ -43,7 +43,7 @@ public class SmallPicturesTests
     public void The_wearers_wrist_stands_on_the_curve_where_its_reading_is()
     {
         var reckoned = DrawnPieces.Reckoned("repeat");
-        var picture = WristCurveSheet.Of(reckoned, SamplePieces.Choices);
+        var picture = WristCurveSheet.Of(reckoned);
         var curve = ((Shape)picture.Of("curve").Single().Mark).Outline.Steps.Select(s => s.To).ToArray();
         var here = (Circle)picture.Of("here").Single().Mark;
         Assert.Equal(here.Middle.XMm, picture.LineMm("wrist-line"), 1e-9);
@@ -64,7 +64,7 @@ public class SmallPicturesTests
             WristMm = 170,
             LiningUp = given.LiningUp with { Cover = 0.2 },
         };
-        var curve = ((Shape)WristCurveSheet.Of(reckoned, SamplePieces.Choices).Of("curve").Single().Mark).Outline.Steps.Select(s => s.To).ToArray();
+        var curve = ((Shape)WristCurveSheet.Of(reckoned).Of("curve").Single().Mark).Outline.Steps.Select(s => s.To).ToArray();
         for (var i = 1; i < 5; i++)
         {
             Assert.Equal((curve[0].YMm - curve[1].YMm) * i, curve[0].YMm - curve[i].YMm, 1e-9);
@@ -77,9 +77,9 @@ public class SmallPicturesTests
     {
         var given = DrawnPieces.Reckoned("repeat");
         var none = given with { Wrists = given.Wrists with { WishFailsMm = [] } };
-        Assert.Empty(WristCurveSheet.Of(none, SamplePieces.Choices).Of("fails"));
+        Assert.Empty(WristCurveSheet.Of(none).Of("fails"));
         var some = given with { Wrists = given.Wrists with { WishFailsMm = [(150, 158), (180, 184)] } };
-        var boxes = WristCurveSheet.Of(some, SamplePieces.Choices).Of("fails").Select(m => ((Shape)m.Mark).Outline.Bounds!.Value).ToArray();
+        var boxes = WristCurveSheet.Of(some).Of("fails").Select(m => ((Shape)m.Mark).Outline.Bounds!.Value).ToArray();
         // A frame and its lines for each.
         Assert.Equal(4, boxes.Length);
         Assert.True(boxes[0].WidthMm > 1.5 * boxes[2].WidthMm);
@@ -88,7 +88,7 @@ public class SmallPicturesTests
     [Fact]
     public void A_piece_of_one_turn_says_why_it_has_no_curve()
     {
-        var picture = WristCurveSheet.Of(DrawnPieces.Reckoned("single"), SamplePieces.Choices);
+        var picture = WristCurveSheet.Of(DrawnPieces.Reckoned("single"));
         Assert.Empty(picture.Of("curve"));
         Assert.NotEmpty(picture.Texts());
     }

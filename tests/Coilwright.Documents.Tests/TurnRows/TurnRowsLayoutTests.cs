@@ -128,6 +128,19 @@ public class TurnRowsLayoutTests
     }
 
     [Fact]
+    public void A_bar_that_a_focal_parts_reaches_as_far_as_what_lies_over_each_other()
+    {
+        var reckoned = DrawnPieces.Reckoned("tidewrack");
+        var whole = reckoned.LiningUp.Pairs.MaxBy(p => p.OverlapMm)!;
+        Assert.Equal(whole.OverlapFromMm + whole.OverlapMm, whole.OverlapToMm, RoundingMm);
+        // As if half of it were hidden in the middle: less is seen, from the same place to the same place.
+        var parted = reckoned with { LiningUp = reckoned.LiningUp with { Pairs = [whole with { OverlapMm = whole.OverlapMm / 2 }] } };
+        static (double, double)[] Bars(Reckoned of) => [.. TurnRowsModel.Of(of).Rows.SelectMany(r => r.Ties).Select(t => (t.Over.FromMm, t.Over.ToMm))];
+        Assert.Equal(Bars(reckoned with { LiningUp = reckoned.LiningUp with { Pairs = [whole] } }), Bars(parted));
+        Assert.NotEmpty(Bars(parted));
+    }
+
+    [Fact]
     public void Wished_columns_are_marked_calmly_without_hatching()
     {
         var wished = TurnRowsDrawing.Of(DrawnPieces.Reckoned("seeds"));

@@ -1,5 +1,4 @@
 using Coilwright.Core.Readings;
-using Coilwright.Core.Tests;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Tests.Rendering;
@@ -28,7 +27,7 @@ public class WristCurveTests
         };
     }
 
-    private static Picture Drawn(double wristMm = 152) => WristCurveDrawing.Of(Reckoned(wristMm), SamplePieces.Choices, Options);
+    private static Picture Drawn(double wristMm = 152) => WristCurveDrawing.Of(Reckoned(wristMm), Options);
 
     private static IEnumerable<Box> Boxes(Picture picture, string sort) =>
         picture.Inked().Where(m => m.Class.Split(' ').Contains(sort)).Select(m => m.Box(CautiousSans.Instance)!.Value);
@@ -78,7 +77,7 @@ public class WristCurveTests
     [InlineData(LengthUnits.Inches, "6 6 1/4")]
     public void Wrists_are_written_under_it_in_her_units(LengthUnits units, string expected)
     {
-        var picture = WristCurveDrawing.Of(Reckoned(), SamplePieces.Choices, Options with { Units = units });
+        var picture = WristCurveDrawing.Of(Reckoned(), Options with { Language = Languages.English.In(units) });
         var labels = picture.Inked().Where(m => m.Class == "scale").Select(m => ((Text)m.Mark).Content);
         Assert.Equal(expected, string.Join(' ', labels));
     }
@@ -90,7 +89,7 @@ public class WristCurveTests
     {
         foreach (var name in DrawnPieces.Names.Select(n => n.Data))
         {
-            var picture = WristCurveDrawing.Of(DrawnPieces.Reckoned(name), SamplePieces.Choices, Options with { WidthMm = widthMm });
+            var picture = WristCurveDrawing.Of(DrawnPieces.Reckoned(name), Options with { WidthMm = widthMm });
             var words = picture.Inked().Where(m => m.Mark is Text).Select(m => m.Box(CautiousSans.Instance)!.Value).ToArray();
             Assert.True(words.Length > 2);
             for (var i = 0; i < words.Length; i++)

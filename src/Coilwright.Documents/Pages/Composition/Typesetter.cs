@@ -51,7 +51,7 @@ internal sealed class Typesetter
         Block.Heading heading => Heading(heading),
         Block.Paragraph paragraph => Paragraph(paragraph),
         Block.List list => List(list),
-        Block.Table table => new TableFlow(table, new TableLook(CellHead, Cell, 0.9 * _base, 0.36 * _base, 0.085 * _base, 0.05 * _base, _setup.Enlarged))
+        Block.Table table => new TableFlow(table, new TableLook(CellHead, Cell, 0.75 * _base, 0.34 * _base, 0.085 * _base, 0.05 * _base, _setup.Enlarged))
         {
             Before = 0.7 * _base,
             After = 1.1 * _base,

@@ -278,6 +278,9 @@ public static class FaultCodes
     /// <summary>The shelf cannot be used for another reason, as {reason} in the system's own words.</summary>
     public const string ShelfOther = "shelf.other";
 
+    /// <summary>The file named for a backup is the one that the shelf itself lies in, or one beside it that belongs to it.</summary>
+    public const string ShelfOwnFile = "shelf.own-file";
+
     /// <summary>A photo is larger than {max}.</summary>
     public const string PhotoTooLarge = "photo.too-large";
 

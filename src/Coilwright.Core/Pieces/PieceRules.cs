@@ -95,10 +95,16 @@ public static class PieceRules
     public static readonly Limits Price = Limits.Between(0, 1_000_000, "");
 
     /// <summary>What is wrong with a title.</summary>
-    public static ImmutableArray<Fault> OfTitle(string title)
+    public static ImmutableArray<Fault> OfTitle(string title) => OfText("title", title, mayBeEmpty: false);
+
+    /// <summary>What is wrong with a line of text in her own words.</summary>
+    /// <param name="field">What the line is, as faults name it.</param>
+    /// <param name="text">The line.</param>
+    /// <param name="mayBeEmpty">Whether nothing may be said.</param>
+    public static ImmutableArray<Fault> OfText(string field, string text, bool mayBeEmpty)
     {
         var rules = new RuleList();
-        rules.Text("title", title, mayBeEmpty: false);
+        rules.Text(field, text, mayBeEmpty);
         return rules.Faults;
     }
 

@@ -51,6 +51,16 @@ public sealed record ShelfStep(long Revision, long Seen, string What, DateTimeOf
 {
     /// <summary>The edit that was done; null where the step was none.</summary>
     public PieceEdit? Edit { get; init; }
+
+    /// <summary>The earliest state with the same contents: an earlier one where the step led back to it, by undo, redo or going back; else its own.</summary>
+    public long Same { get; init; } = Revision;
+}
+
+/// <summary>The rule that a state's name must meet, on every shelf.</summary>
+public static class ShelfNames
+{
+    /// <summary>What is wrong with a name; null when nothing is.</summary>
+    public static Fault? Of(string? name) => name is null ? null : PieceRules.OfText("name", name, mayBeEmpty: false) is [var fault, ..] ? fault : null;
 }
 
 /// <summary>The steps that are no change of the piece's own.</summary>
@@ -144,7 +154,8 @@ public interface IPieceShelf
     /// <summary>Makes an earlier state the newest, as a step that can itself be taken back.</summary>
     Task<ShelfAnswer> GoBackAsync(Guid id, long seen, long revision, CancellationToken cancel = default);
 
-    /// <summary>Gives a state a name, or takes it away with null. No step: the state stays the same.</summary>
+    /// <summary>Gives a state a name, or takes it away with null. No step: the state stays the same. What is no name (<see cref="ShelfNames.Of"/>) is
+    /// <see cref="ShelfAnswer.NotKept"/>.</summary>
     Task<ShelfAnswer> NameAsync(Guid id, long revision, string? name, CancellationToken cancel = default);
 
     /// <summary>Puts a piece away, or takes it out again. No step.</summary>

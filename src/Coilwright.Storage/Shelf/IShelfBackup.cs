@@ -36,13 +36,14 @@ public abstract record RestoreAnswer
 public interface IShelfBackup
 {
     /// <summary>Backs up everything: pieces with all their states, names, trials and photos. Others may go on working meanwhile.</summary>
-    /// <param name="file">The file to make; one that is there is replaced once the new one is whole.</param>
+    /// <param name="file">The file to make; one that is there is replaced once the new one is whole. Never the
+    /// shelf's own.</param>
     /// <param name="cancel">Gives up before it is made.</param>
     Task<BackupAnswer> BackUpAsync(string file, CancellationToken cancel = default);
 
     /// <summary>Puts everything of a backup on the shelf in place of what is there. The backup is looked through first, every piece of it read; what was there
     /// is backed up beside the shelf.</summary>
-    /// <param name="file">The backup; it stays as it is.</param>
+    /// <param name="file">The backup; it stays as it is. A write-ahead log beside it, with its name and <c>-wal</c>, belongs to it.</param>
     /// <param name="cancel">Gives up before anything is replaced.</param>
     Task<RestoreAnswer> RestoreAsync(string file, CancellationToken cancel = default);
 }

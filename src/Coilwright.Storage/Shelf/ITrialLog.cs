@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 
@@ -71,28 +70,25 @@ public static class TrialRules
     public static ImmutableSortedSet<string> MediaTypes { get; } = ["image/jpeg", "image/png", "image/webp"];
 
     /// <summary>What is wrong with a new entry.</summary>
-    public static ImmutableArray<Fault> Of(string tried, Photo? photo) =>
-        photo is null ? OfLine("tried", tried, mayBeEmpty: false) : [.. OfLine("tried", tried, mayBeEmpty: false), .. Of(photo)];
+    public static ImmutableArray<Fault> Of(string tried, Photo? photo)
+    {
+        var line = PieceRules.OfText("tried", tried, mayBeEmpty: false);
+        return photo is null ? line : [.. line, .. Of(photo)];
+    }
 
     /// <summary>What is wrong with the reason for dropping one.</summary>
-    public static ImmutableArray<Fault> OfReason(string? because) => because is null ? [] : OfLine("droppedBecause", because, mayBeEmpty: true);
-
-    private static ImmutableArray<Fault> OfLine(string field, string line, bool mayBeEmpty)
-    {
-        if (line.Length > PieceRules.MostText)
-            return [Fault.Of(FaultCodes.TextTooLong, field, line[..60] + "...", ("max", PieceRules.MostText.ToString(CultureInfo.InvariantCulture)))];
-        return mayBeEmpty || !string.IsNullOrWhiteSpace(line) ? [] : [Fault.Of(FaultCodes.TextEmpty, field, line)];
-    }
+    public static ImmutableArray<Fault> OfReason(string? because) => because is null ? [] : PieceRules.OfText("droppedBecause", because, mayBeEmpty: true);
 
     private static IEnumerable<Fault> Of(Photo photo)
     {
         if (photo.Bytes.Length > MostPhotoBytes) yield return Fault.Of(FaultCodes.PhotoTooLarge, "photo", "", ("max", "16 MB"));
         // What a file calls itself is not what it is: a browser goes by the type that we give it.
         else if (KindOf(photo.Bytes.Span) != photo.MediaType)
-            yield return Fault.Of(FaultCodes.PhotoKind, "photo", photo.MediaType.Length <= 60 ? photo.MediaType : "", ("known", string.Join(", ", MediaTypes)));
+            yield return Fault.Of(FaultCodes.PhotoKind, "photo", photo.MediaType.Length <= 60 ? photo.MediaType : "", ("known", "JPEG, PNG, WebP"));
     }
 
-    private static string? KindOf(ReadOnlySpan<byte> bytes) => bytes switch
+    /// <summary>The kind of photo that bytes are, by how they begin; null when none that is taken.</summary>
+    public static string? KindOf(ReadOnlySpan<byte> bytes) => bytes switch
     {
         [0xFF, 0xD8, 0xFF, ..] => "image/jpeg",
         [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => "image/png",

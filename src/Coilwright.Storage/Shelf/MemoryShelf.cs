@@ -74,12 +74,13 @@ public sealed partial class MemoryShelf(TimeProvider clock) : IPieceShelf
     {
         if (life.StateOf(revision) is not { } state) return new ShelfAnswer.Missing();
         life.Now.Again = null;
-        return life.Step(seen, ShelfSteps.WentBack, clock.GetUtcNow(), new State(state.Piece, life.Now));
+        return life.Step(seen, ShelfSteps.WentBack, clock.GetUtcNow(), new State(state.Piece, life.Now) { Same = state.Same });
     });
 
     /// <inheritdoc/>
     public Task<ShelfAnswer> NameAsync(Guid id, long revision, string? name, CancellationToken cancel = default) => OnAsync(id, null, life =>
     {
+        if (ShelfNames.Of(name) is { } fault) return new ShelfAnswer.NotKept(fault);
         if (life.StateOf(revision) is null) return new ShelfAnswer.Missing();
         life.Steps[(int)revision - 1] = life.Steps[(int)revision - 1] with { Name = name };
         return new ShelfAnswer.Kept(life.Shelved);
@@ -111,6 +112,9 @@ public sealed partial class MemoryShelf(TimeProvider clock) : IPieceShelf
         public State? Before { get; } = before;
 
         public State? Again { get; set; }
+
+        /// <summary>The earliest revision of these contents; 0 before it is known.</summary>
+        public long Same { get; set; }
     }
 
     private sealed class Life(Guid id)
@@ -137,7 +141,8 @@ public sealed partial class MemoryShelf(TimeProvider clock) : IPieceShelf
         public ShelfAnswer.Kept Step(long seen, string what, DateTimeOffset at, State state, PieceEdit? edit = null)
         {
             _states.Add(state);
-            Steps.Add(new ShelfStep(_states.Count, seen, what, at, null) { Edit = edit });
+            if (state.Same == 0) state.Same = _states.Count;
+            Steps.Add(new ShelfStep(_states.Count, seen, what, at, null) { Edit = edit, Same = state.Same });
             return new ShelfAnswer.Kept(Shelved);
         }
     }

@@ -83,7 +83,7 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
                 return false;
             case EditOutcome.Done done:
                 var wornAsMeant = WristMm == Piece!.Wearer.WristMm;
-                _waiting = _waiting.Add(new ShelfChange(done.Edit.Code, done.Piece));
+                _waiting = _waiting.Add(ShelfChange.Of(done));
                 if (wornAsMeant) WristMm = done.Piece.Wearer.WristMm;
                 Note = done.Told.IsEmpty ? null : new BenchNote.Told(done.Told);
                 if (!done.Beads.IsEmpty) Selection = Selection.Of(done.Beads);

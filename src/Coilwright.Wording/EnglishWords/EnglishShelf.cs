@@ -25,6 +25,8 @@ internal static class EnglishShelf
             "A piece must be written in a form that this program knows.", "If a newer Coilwright kept it, open it with that one. Your other pieces are there."),
         [FaultCodes.ShelfOther] = new("Your pieces cannot be used just now{?reason:: {reason}}.", "The file must be within reach.",
             "Try again. If it stays so, copy the file somewhere safe and restore your last backup."),
+        [FaultCodes.ShelfOwnFile] = new("Your pieces themselves are in that file{?value:: {value}}.", "A backup must be a file of its own.",
+            "Choose another name or folder. Nothing was changed."),
         [FaultCodes.PhotoTooLarge] = new("The photo is too large.", "At most {max}.", "Take a smaller one, or have your camera save it smaller."),
         [FaultCodes.PhotoKind] = new("This is not a photo of that kind.", "A photo is one of: {known}.", "Choose a photo as it came from the camera."),
     };

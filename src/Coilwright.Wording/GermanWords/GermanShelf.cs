@@ -26,6 +26,8 @@ internal static class GermanShelf
             "Hat ein neueres Coilwright es aufgehoben, es mit jenem öffnen. Die anderen Stücke sind da."),
         [FaultCodes.ShelfOther] = new("Die Stücke sind gerade nicht zu benutzen{?reason:: {reason}}.", "Die Datei muss erreichbar sein.",
             "Noch einmal versuchen. Bleibt es so, die Datei an einen sicheren Ort kopieren und die letzte Sicherung zurückholen."),
+        [FaultCodes.ShelfOwnFile] = new("In dieser Datei liegen die Stücke selbst{?value:: {value}}.", "Eine Sicherung muss eine eigene Datei sein.",
+            "Einen anderen Namen oder Ordner wählen. Geändert wurde nichts."),
         [FaultCodes.PhotoTooLarge] = new("Das Foto ist zu groß.", "Erlaubt sind höchstens {max}.", "Ein kleineres nehmen, oder die Kamera kleiner speichern lassen."),
         [FaultCodes.PhotoKind] = new("Das ist kein Foto dieser Art.", "Ein Foto ist eines von: {known}.", "Ein Foto wählen, wie es aus der Kamera kam."),
     };

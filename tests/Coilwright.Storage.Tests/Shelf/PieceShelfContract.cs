@@ -1,4 +1,5 @@
 using Coilwright.Core.Editing;
+using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 using Coilwright.Storage.Shelf;
 using CsCheck;
@@ -120,6 +121,9 @@ public abstract class PieceShelfContract
         now = Kept(await shelf.UndoAsync(now.Id, 3));
         Assert.Equal("second", now.Piece.Title);
         Assert.Equal([ShelfSteps.Added, "set-title", ShelfSteps.WentBack, ShelfSteps.Undone], (await shelf.HistoryAsync(now.Id)).Select(s => s.What));
+        // Each is told by the earliest state of these contents.
+        Kept(await shelf.GoBackAsync(now.Id, 4, 3));
+        Assert.Equal([1L, 2, 1, 2, 1], (await shelf.HistoryAsync(now.Id)).Select(s => s.Same));
     }
 
     [Fact]
@@ -128,6 +132,10 @@ public abstract class PieceShelfContract
         var shelf = Empty();
         var now = Kept(await shelf.AddAsync(Boardwalk));
         Kept(await shelf.NameAsync(now.Id, 1, "as on the mat"));
+        Assert.Equal("as on the mat", Assert.Single(await shelf.HistoryAsync(now.Id)).Name);
+        // What is no name changes nothing.
+        Assert.Equal(FaultCodes.TextTooLong, Assert.IsType<ShelfAnswer.NotKept>(await shelf.NameAsync(now.Id, 1, new string('n', PieceRules.MostText + 1))).Why.Code);
+        Assert.Equal(FaultCodes.TextEmpty, Assert.IsType<ShelfAnswer.NotKept>(await shelf.NameAsync(now.Id, 1, " ")).Why.Code);
         Assert.Equal("as on the mat", Assert.Single(await shelf.HistoryAsync(now.Id)).Name);
         Kept(await shelf.NameAsync(now.Id, 1, null));
         Assert.Null(Assert.Single(await shelf.HistoryAsync(now.Id)).Name);

@@ -126,6 +126,43 @@ public sealed class ShelfBackupTests : IDisposable
     }
 
     [Fact]
+    public async Task A_backup_never_takes_the_place_of_the_shelfs_own_files_by_whatever_way_they_are_reached()
+    {
+        var shelf = _shelves.Empty();
+        var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
+        var link = Path.Combine(_shelves.NewFolder(), "link");
+        Directory.CreateSymbolicLink(link, Path.GetDirectoryName(shelf.FilePath)!);
+        foreach (var folder in (string[])[Path.GetDirectoryName(shelf.FilePath)!, Path.Combine(Path.GetDirectoryName(shelf.FilePath)!, "."), link])
+            foreach (var name in (string[])["pieces.db", "PIECES.db", "pieces.db-wal", "pieces.db-shm"])
+                Assert.Equal(FaultCodes.ShelfOwnFile, Assert.IsType<BackupAnswer.NotMade>(await shelf.BackUpAsync(Path.Combine(folder, name))).Why.Code);
+        foreach (var file in (string[])[shelf.FilePath, Path.Combine(link, "pieces.db")]) Assert.Equal(FaultCodes.ShelfOwnFile, NotRestored(await shelf.RestoreAsync(file)).Code);
+        Assert.Equal("after", Kept(await shelf.ChangeAsync(id, 1, To("after"))).Piece.Title);
+        Assert.Equal("after", (await _shelves.Open(Path.GetDirectoryName(shelf.FilePath)!).OpenAsync(id))!.Piece.Title);
+        // A file of that name elsewhere is a backup like any other.
+        Assert.IsType<BackupAnswer.Made>(await shelf.BackUpAsync(Path.Combine(_shelves.NewFolder(), "pieces.db")));
+    }
+
+    [Fact]
+    public async Task A_shelf_that_was_copied_by_hand_with_its_log_comes_back_with_what_was_last_kept()
+    {
+        var shelf = _shelves.Empty();
+        var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
+        await shelf.ChangeAsync(id, 1, To("still in the log"));
+        var copy = Path.Combine(_shelves.NewFolder(), "copied by hand.db");
+        File.Copy(shelf.FilePath, copy);
+        File.Copy(shelf.FilePath + "-wal", copy + "-wal");
+        var (bytes, log) = (File.ReadAllBytes(copy), File.ReadAllBytes(copy + "-wal"));
+        // The log is what it is about: the file alone has less in it.
+        Assert.True(log.Length > 0);
+        var other = _shelves.Empty();
+        Assert.IsType<RestoreAnswer.Restored>(await other.RestoreAsync(copy));
+        Assert.Equal(("still in the log", 2L), ((await other.OpenAsync(id))!.Piece.Title, (await other.OpenAsync(id))!.Revision));
+        Assert.Equal(bytes, File.ReadAllBytes(copy));
+        Assert.Equal(log, File.ReadAllBytes(copy + "-wal"));
+        Assert.Empty(Directory.GetFiles(Path.GetDirectoryName(other.FilePath)!, "*.restoring*"));
+    }
+
+    [Fact]
     public async Task A_step_that_saw_a_state_from_before_restoring_is_told()
     {
         var shelf = _shelves.Empty();

@@ -16,6 +16,7 @@ public sealed partial class SqliteShelf : IShelfBackup
                 var target = Path.GetFullPath(file);
                 if (Directory.Exists(target)) return NotMade(target, FaultDetails.IsFolder);
                 if (!Directory.Exists(Path.GetDirectoryName(target))) return NotMade(target, FaultDetails.NotFound);
+                if (IsOwn(target)) return new BackupAnswer.NotMade(Fault.Of(FaultCodes.ShelfOwnFile, "", target));
                 return new BackupAnswer.Made(target, CopyTo(target));
             }, cancel).ConfigureAwait(false);
         }
@@ -50,6 +51,28 @@ public sealed partial class SqliteShelf : IShelfBackup
         }
     }
 
+    /// <summary>Whether a path is the shelf's own file or one that SQLite keeps beside it, by whatever way it is reached.</summary>
+    private bool IsOwn(string path)
+    {
+        var (name, folder) = (Path.GetFileName(path), Path.GetDirectoryName(path)!);
+        // In either case of letters: some systems tell them apart, some do not.
+        if (!OwnNames(Path.GetFileName(_file.Path)).Contains(name, StringComparer.OrdinalIgnoreCase)) return false;
+        // A folder may be reached by a link or be mounted twice: what is put in it by one way is then there by the other.
+        var probe = $".{Guid.NewGuid():N}.part";
+        try
+        {
+            using (new FileStream(Path.Combine(folder, probe), FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose))
+                return File.Exists(Path.Combine(Path.GetDirectoryName(_file.Path)!, probe));
+        }
+        catch (UnauthorizedAccessException)
+        {
+            // Nothing can be written there, so nothing of ours be written over.
+            return string.Equals(path, _file.Path, StringComparison.OrdinalIgnoreCase);
+        }
+    }
+
+    private static string[] OwnNames(string file) => [file, file + "-wal", file + "-shm", file + "-journal"];
+
     private static BackupAnswer.NotMade NotMade(string target, string detail) => new(Fault.Of(FaultCodes.ShelfUnreachable, "", target, ("detail", detail)));
 
     /// <summary>Writes everything to a file of its own, which takes the target's name once it is whole and on the disk.</summary>
@@ -77,24 +100,31 @@ public sealed partial class SqliteShelf : IShelfBackup
 
     private RestoreAnswer Restore(string file, string copy)
     {
-        // On a copy: an older backup is brought up to date, and hers stays as it is.
-        File.Copy(file, copy);
-        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(copy, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        var source = Path.GetFullPath(file);
+        if (File.Exists(source) && IsOwn(source)) return new RestoreAnswer.NotRestored(Fault.Of(FaultCodes.ShelfOwnFile, "", file));
+        // On a copy: an older backup is brought up to date, and hers stays as it is. A log beside it holds what was last kept: a shelf's file that was
+        // copied by hand while the program ran has one, and without it would be older than it looks.
+        foreach (var (from, to) in (IEnumerable<(string, string)>)[(source, copy), (source + "-wal", copy + "-wal")])
+        {
+            if (from != source && !File.Exists(from)) continue;
+            File.Copy(from, to);
+            if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(to, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        }
         var backup = new SqliteShelfFile(copy, _file.Patience, ReadOnly: false);
         try
         {
             if (new FileInfo(copy).Length == 0) return new RestoreAnswer.NotRestored(Fault.Of(FaultCodes.ShelfNotOne, "", file));
             if (backup.BringUpToDate() is { } fault) return new RestoreAnswer.NotRestored(fault with { Value = file });
-            using var source = backup.Connect();
-            if ((string)SqliteShelfFile.Scalar(source, "PRAGMA integrity_check(1)")! is not "ok" and var found)
+            using var restored = backup.Connect();
+            if ((string)SqliteShelfFile.Scalar(restored, "PRAGMA integrity_check(1)")! is not "ok" and var found)
                 return new RestoreAnswer.NotRestored(Fault.Of(FaultCodes.ShelfDamaged, "", file, ("reason", found)));
-            var pieces = ReadEveryPiece(source);
+            var pieces = ReadEveryPiece(restored);
             var before = Path.Combine(Path.GetDirectoryName(_file.Path)!,
                 $"before-restoring-{_clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.db");
             CopyTo(before);
             using var target = _file.Connect();
             // All or nothing, and readers see the old until it is all there (https://www.sqlite.org/backup.html).
-            source.BackupDatabase(target);
+            restored.BackupDatabase(target);
             return new RestoreAnswer.Restored(pieces, before);
         }
         finally
@@ -116,7 +146,7 @@ public sealed partial class SqliteShelf : IShelfBackup
 
     private static void RemoveWithLog(string file)
     {
-        foreach (var name in (string[])[file, file + "-wal", file + "-shm", file + "-journal", file + ".opening"])
+        foreach (var name in OwnNames(file).Append(file + ".opening"))
         {
             try
             {

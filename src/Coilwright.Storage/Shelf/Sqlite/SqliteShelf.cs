@@ -163,6 +163,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     /// <inheritdoc/>
     public Task<ShelfAnswer> NameAsync(Guid id, long revision, string? name, CancellationToken cancel = default) => StepAsync(id, null, (connection, now) =>
     {
+        if (ShelfNames.Of(name) is { } fault) return new ShelfAnswer.NotKept(fault);
         if (StepOf(connection, id, revision) is null) return new ShelfAnswer.Missing();
         if (name is null) Execute(connection, "DELETE FROM state_names WHERE piece = $piece AND revision = $revision", ("$piece", NameOf(id)), ("$revision", revision));
         else
@@ -229,7 +230,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     private ImmutableArray<ShelfStep> StepsAfter(SqliteConnection connection, Guid id, long revision)
     {
         using var command = Command(connection, """
-            SELECT s.revision, s.seen, s.what, s.at, n.name, s.edit FROM steps s
+            SELECT s.revision, s.seen, s.what, s.at, n.name, s.edit, s.content_of FROM steps s
             LEFT JOIN state_names n ON n.piece = s.piece AND n.revision = s.revision
             WHERE s.piece = $piece AND s.revision > $revision ORDER BY s.revision
             """, ("$piece", NameOf(id)), ("$revision", revision));
@@ -240,6 +241,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
             {
                 // An edit that this program does not know (a newer one wrote it) is history that cannot be told in full; the state is there all the same.
                 Edit = rows.IsDBNull(5) ? null : EditJson.Read(Encoding.UTF8.GetBytes(rows.GetString(5)), _data).Edit,
+                Same = rows.GetInt64(6),
             });
         return steps.ToImmutable();
     }

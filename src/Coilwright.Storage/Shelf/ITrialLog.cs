@@ -79,12 +79,16 @@ public static class TrialRules
     /// <summary>What is wrong with the reason for dropping one.</summary>
     public static ImmutableArray<Fault> OfReason(string? because) => because is null ? [] : PieceRules.OfText("droppedBecause", because, mayBeEmpty: true);
 
-    private static IEnumerable<Fault> Of(Photo photo)
+    /// <summary>What is wrong with a photo's size, in bytes; null when nothing is.</summary>
+    public static Fault? OfSize(long bytes) => bytes > MostPhotoBytes ? Fault.Of(FaultCodes.PhotoTooLarge, "photo", "", ("max", "16 MB")) : null;
+
+    /// <summary>What is wrong with a photo.</summary>
+    public static ImmutableArray<Fault> Of(Photo photo)
     {
-        if (photo.Bytes.Length > MostPhotoBytes) yield return Fault.Of(FaultCodes.PhotoTooLarge, "photo", "", ("max", "16 MB"));
+        if (OfSize(photo.Bytes.Length) is { } tooLarge) return [tooLarge];
         // What a file calls itself is not what it is: a browser goes by the type that we give it.
-        else if (KindOf(photo.Bytes.Span) != photo.MediaType)
-            yield return Fault.Of(FaultCodes.PhotoKind, "photo", photo.MediaType.Length <= 60 ? photo.MediaType : "", ("known", "JPEG, PNG, WebP"));
+        if (MediaTypes.Contains(photo.MediaType) && KindOf(photo.Bytes.Span) == photo.MediaType) return [];
+        return [Fault.Of(FaultCodes.PhotoKind, "photo", photo.MediaType.Length <= 60 ? photo.MediaType : "", ("known", "JPEG, PNG, WebP"))];
     }
 
     /// <summary>The kind of photo that bytes are, by how they begin; null when none that is taken.</summary>

@@ -20,7 +20,10 @@ internal static class BenchServices
         services.AddSingleton(data);
         // Opened before anything else, so that what keeps it shut is told where the program was started. Made by a factory, the shelf is closed with the host.
         var shelf = OpenShelf(options, data);
-        services.AddSingleton<IPieceShelf>(_ => shelf);
+        services.AddSingleton(_ => shelf);
+        services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<SqliteShelf>());
+        services.AddSingleton<ITrialLog>(s => s.GetRequiredService<SqliteShelf>());
+        services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<SqliteShelf>());
         services.AddSingleton<Reckoner>();
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();
@@ -32,12 +35,18 @@ internal static class BenchServices
     }
 
     private static SqliteShelf OpenShelf(BenchOptions options, ReckoningData data) =>
-        SqliteShelf.Open(new SqliteShelfOptions { Folder = options.Shelf }, data, TimeProvider.System) switch
+        SqliteShelf.Open(ShelfOptions(options), data, TimeProvider.System) switch
         {
             ShelfOpening.Opened opened => opened.Shelf,
             ShelfOpening.NotOpened not => throw new ShelfShutException(not.Why),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    private static SqliteShelfOptions ShelfOptions(BenchOptions options)
+    {
+        var usual = new SqliteShelfOptions { Folder = options.Shelf };
+        return options.Patience is { } patience ? usual with { Patience = patience } : usual;
+    }
 
     private static ReckoningData ReadData(BenchOptions options)
     {

@@ -14,6 +14,9 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
     private readonly LatestOnly _reckoning = new();
     private readonly SemaphoreSlim _step = new(1, 1);
     private ImmutableArray<ShelfChange> _waiting = [];
+
+    // What could not be written yet of pieces that she looked away from.
+    private readonly Dictionary<Guid, (ShelvedPiece Shelved, ImmutableArray<ShelfChange> Waiting)> _aside = [];
     private long _asked;
     private long _shown;
 
@@ -44,9 +47,21 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
     /// <summary>Whether there is a step, once taken back, to take again.</summary>
     public bool CanRedo => _waiting.IsEmpty && Shelved?.CanRedo == true;
 
-    /// <summary>Puts a piece on the bench. False when the shelf has none of this name.</summary>
+    /// <summary>Whether steps of hers wait to be written down.</summary>
+    public bool Waits => !_waiting.IsEmpty || _aside.Count > 0;
+
+    /// <summary>Puts a piece on the bench, with the steps of hers that wait to be written down. False when the shelf has none of this name.</summary>
     public async Task<bool> OpenAsync(Guid id, CancellationToken cancel = default)
     {
+        if (!_waiting.IsEmpty) _aside[Shelved!.Id] = (Shelved, _waiting);
+        if (_aside.Remove(id, out var aside))
+        {
+            (Shelved, _waiting) = aside;
+            WristMm = Piece!.Wearer.WristMm;
+            Selection = Selection.None;
+            await WriteAgainAsync();
+            return true;
+        }
         if (await shelf.OpenAsync(id, cancel) is not { } shelved) return false;
         Shelved = shelved;
         _waiting = [];
@@ -118,10 +133,12 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
         return true;
     });
 
-    /// <summary>Makes an earlier state the newest.</summary>
-    public Task GoBackAsync(long revision) => StepAsync(async () =>
+    /// <summary>Makes an earlier state the newest. False when it could not be done, or while steps of hers wait; why is in <see cref="Note"/>.</summary>
+    public Task<bool> GoBackAsync(long revision) => StepAsync(async () =>
     {
-        await TakeAsync(await shelf.GoBackAsync(Shelved!.Id, Shelved.Revision, revision));
+        await WriteAsync();
+        if (!_waiting.IsEmpty || !await TakeAsync(await shelf.GoBackAsync(Shelved!.Id, Shelved.Revision, revision))) return false;
+        Note = null;
         return true;
     });
 
@@ -155,6 +172,20 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
     public Task CatchUpAsync(long revision) => StepAsync(async () =>
     {
         if (revision <= Shelved!.Revision || !_waiting.IsEmpty || await shelf.OpenAsync(Shelved.Id) is not { } now || now.Revision <= Shelved.Revision) return false;
+        (Shelved, Note) = (now, new BenchNote.ChangedElsewhere());
+        return true;
+    });
+
+    /// <summary>Everything on the shelf was replaced: the piece is shown as it is there now. Steps of her own that wait are kept and meet it when they are
+    /// written.</summary>
+    public Task LookAgainAsync() => StepAsync(async () =>
+    {
+        if (!_waiting.IsEmpty) return false;
+        if (await shelf.OpenAsync(Shelved!.Id) is not { } now)
+        {
+            Note = new BenchNote.Gone();
+            return false;
+        }
         (Shelved, Note) = (now, new BenchNote.ChangedElsewhere());
         return true;
     });
@@ -208,6 +239,10 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
                 return false;
             case ShelfAnswer.Behind behind:
                 Note = new BenchNote.Behind(behind.Now, _waiting.Length);
+                return false;
+            case ShelfAnswer.NotKept notKept when _waiting.IsEmpty:
+                // Nothing of hers waits: it is as if she had not asked.
+                Note = new BenchNote.Refused([notKept.Why]);
                 return false;
             case ShelfAnswer.NotKept notKept:
                 Note = new BenchNote.NotWritten(notKept.Why, _waiting.Length);

@@ -8,7 +8,14 @@ internal sealed class FirstPieceReady(ExamplePieces examples, IPieceShelf shelf,
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         await Task.Yield();
-        if (await examples.FirstPieceAsync(stoppingToken) is { } id && await shelf.OpenAsync(id, stoppingToken) is { } first)
-            reckoner.Reckon(first, first.Piece.Wearer.WristMm);
+        try
+        {
+            if (await examples.FirstPieceAsync(stoppingToken) is { } id && await shelf.OpenAsync(id, stoppingToken) is { } first)
+                reckoner.Reckon(first, first.Piece.Wearer.WristMm);
+        }
+        catch (ShelfUnreadableException)
+        {
+            // The page that she opens tells it.
+        }
     }
 }

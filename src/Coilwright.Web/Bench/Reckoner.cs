@@ -30,6 +30,12 @@ public sealed class Reckoner(ReckoningData data)
         return null;
     }
 
+    /// <summary>Forgets all: what is on the shelf is no longer what it was.</summary>
+    public void Forget()
+    {
+        lock (_gate) _last.Clear();
+    }
+
     /// <summary>The readings of a piece on a wrist, mm. Takes as long as it takes: not for the page's own thread.</summary>
     public Reckoned Reckon(ShelvedPiece piece, double wristMm)
     {

@@ -55,11 +55,14 @@ public static class BenchHost
         app.UseMiddleware<SameSiteOnly>();
         app.UseResponseCompression();
         app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseMiddleware<ShelfTroubleAnswer>();
+        app.UseRouting();
         app.UseAntiforgery();
         app.UseStaticFiles(Fonts(options));
         app.MapStaticAssets();
         app.MapPieceFiles();
         app.MapSheetFiles();
+        app.MapBackupFile();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

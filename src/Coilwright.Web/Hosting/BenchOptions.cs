@@ -16,6 +16,9 @@ public sealed record BenchOptions
     /// <summary>Folder that her pieces are kept in.</summary>
     public string Shelf { get; init; } = ShelfFolder.Default;
 
+    /// <summary>How long a step waits for another program that is writing; null: as long as the shelf does by itself.</summary>
+    public TimeSpan? Patience { get; init; }
+
     /// <summary>Folder of the program's data and examples.</summary>
     public string ProgramFolder { get; init; } = AppContext.BaseDirectory;
 

@@ -8,7 +8,7 @@ using Coilwright.Wording;
 
 namespace Coilwright.Web.Hosting;
 
-/// <summary>What a piece gives as a file of its own: the piece itself to keep, and a small picture of its rows.</summary>
+/// <summary>What a piece gives as a file of its own: the piece itself to keep, a small picture of its rows, the photos of its trials.</summary>
 internal static class PieceFiles
 {
     /// <summary>Adds the addresses.</summary>
@@ -16,6 +16,7 @@ internal static class PieceFiles
     {
         routes.MapGet("/piece/{id:guid}/file", PieceAsync);
         routes.MapGet("/piece/{id:guid}/rows/{revision:long}.svg", RowsAsync);
+        routes.MapGet("/trial/{id:guid}/photo", PhotoAsync);
     }
 
     private static async Task<IResult> PieceAsync(Guid id, IPieceShelf shelf, CancellationToken cancel) =>
@@ -31,6 +32,14 @@ internal static class PieceFiles
         var picture = TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { RowsAlone = true, Close = true, Paper = false, WidthMm = 130, Language = Languages.Find(language ?? "") ?? Languages.English });
         http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
         return Results.Text(SvgCanvas.Write(picture, new SvgOptions { Fluid = true }), "image/svg+xml", Encoding.UTF8);
+    }
+
+    // A trial's photo never changes either. It is sent as what its bytes were found to be, and the browser is told to believe that.
+    private static async Task<IResult> PhotoAsync(Guid id, HttpContext http, ITrialLog log, CancellationToken cancel)
+    {
+        if (await log.PhotoAsync(id, cancel) is not { } photo || !TrialRules.Of(photo).IsEmpty) return Results.NotFound();
+        http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+        return Results.Bytes(photo.Bytes, photo.MediaType);
     }
 
     /// <summary>A title as the name of a file on any system: no path, no signs that some system keeps for itself, not too long.</summary>

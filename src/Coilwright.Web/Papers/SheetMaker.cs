@@ -19,6 +19,14 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
     private readonly SemaphoreSlim _one = new(1, 1);
     private readonly LinkedList<((Guid, long, string) Key, MadeSheet Sheet)> _last = [];
 
+    /// <summary>Forgets all: what is on the shelf is no longer what it was.</summary>
+    public async Task ForgetAsync()
+    {
+        await _one.WaitAsync();
+        _last.Clear();
+        _one.Release();
+    }
+
     /// <summary>The sheet of a piece as it lies on the shelf.</summary>
     public async Task<MadeSheet> OfAsync(ShelvedPiece piece, SheetChoice choice, CancellationToken cancel = default)
     {

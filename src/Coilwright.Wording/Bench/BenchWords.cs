@@ -35,4 +35,19 @@ public sealed record BenchWords
 
     /// <summary>A bead being described.</summary>
     public required BeadFormWords BeadForm { get; init; }
+
+    /// <summary>The page of a piece's history.</summary>
+    public required HistoryWords History { get; init; }
+
+    /// <summary>The page of two versions side by side.</summary>
+    public required CompareWords Compare { get; init; }
+
+    /// <summary>The page of a piece's trial log.</summary>
+    public required TrialWords Trials { get; init; }
+
+    /// <summary>The page where everything is saved and brought back.</summary>
+    public required BackupWords Backup { get; init; }
+
+    /// <summary>The page that stands where the pieces cannot be read.</summary>
+    public required ShelfTroubleWords ShelfTrouble { get; init; }
 }

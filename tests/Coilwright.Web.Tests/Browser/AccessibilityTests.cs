@@ -9,10 +9,11 @@ namespace Coilwright.Web.Tests.Browser;
 [Collection(InBrowser.Name)]
 public sealed class AccessibilityTests(BenchInBrowser bench)
 {
-    // The sheet's address has the piece's own name in it, which is another on every shelf: it is come to from the bench.
-    private const string Sheet = "the sheet";
+    // The addresses of a piece's own pages have its name in them, which is another on every shelf: they are come to from the bench.
+    private const string OfPiece = "/piece/.../", Sheet = OfPiece + "sheet";
 
-    private static readonly string[] Pages = ["/", "/pieces", Sheet, "/no-such-page"];
+    private static readonly string[] Pages =
+        ["/", "/pieces", "/backup", Sheet, OfPiece + "history", OfPiece + "compare", OfPiece + "trials", "/no-such-page"];
 
     public static TheoryData<string, Light, bool, string> Views()
     {
@@ -34,12 +35,10 @@ public sealed class AccessibilityTests(BenchInBrowser bench)
         // The answer for a missing page is an error to the browser, which says so on its console; that is meant.
         var missing = path == "/no-such-page";
         if (missing) visit.Expect("404");
-        await visit.OpenAsync(path == Sheet ? "/" : path);
-        if (path == Sheet)
-        {
-            await visit.OpenAsync((await visit.Page.Locator(".piece-papers a").GetAttributeAsync("href"))!);
-            await visit.Page.FrameLocator(".paper-look").Locator("h1").WaitForAsync();
-        }
+        var ofPiece = path.StartsWith(OfPiece, StringComparison.Ordinal);
+        await visit.OpenAsync(ofPiece ? "/" : path);
+        if (ofPiece) await visit.OpenAsync((await visit.Page.Locator($".piece-papers a[href$='{path[OfPiece.Length..]}']").GetAttributeAsync("href"))!);
+        if (path == Sheet) await visit.Page.FrameLocator(".paper-look").Locator("h1").WaitForAsync();
         // What is out of sight is left undrawn by the page, and would be passed over by axe.
         await visit.Page.EvaluateAsync("() => { const all = new CSSStyleSheet(); all.replaceSync('* { content-visibility: visible !important; }'); document.adoptedStyleSheets = [all]; }");
         foreach (var details in await visit.Page.Locator("details").AllAsync()) await details.EvaluateAsync("d => d.open = true");

@@ -132,12 +132,18 @@ public sealed partial class BenchHostTests(RunningBench bench) : IClassFixture<R
 
     [Theory]
     [InlineData("/no-such-page")]
+    [InlineData("/a/b/no-such-page")]
+    [InlineData("/piece/no-name")]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000")]
+    [InlineData("/piece/00000000-0000-0000-0000-000000000000/history")]
     public async Task What_is_not_there_is_answered_as_not_found_with_a_way_on(string path)
     {
         using var answer = await Ask(path);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
-        Assert.Contains("class=\"button\" href=\"/pieces\"", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        var html = await answer.Content.ReadAsStringAsync();
+        Assert.Contains("class=\"button\" href=\"/pieces\"", html, StringComparison.Ordinal);
+        // With the pieces on it in the first answer, before the page comes to life.
+        Assert.Matches("""<a href="/piece/[0-9a-f-]{36}">Tidewrack</a>""", html);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Web.Hosting;
 using Microsoft.AspNetCore.Builder;
 
@@ -9,11 +10,20 @@ public sealed class RunningBench : IAsyncLifetime
     private readonly OwnShelf _shelf = new();
     private WebApplication? _app;
 
+    /// <summary>The folder of its pieces.</summary>
+    public string? Folder { get; init; }
+
+    /// <summary>How long a step waits for another program that is writing.</summary>
+    public TimeSpan? Patience { get; init; }
+
+    /// <summary>The file of its pieces.</summary>
+    public string ShelfFile => Path.Combine(Folder ?? _shelf.Folder, SqliteShelfOptions.FileName);
+
     public Uri Address { get; private set; } = null!;
 
     public async ValueTask InitializeAsync()
     {
-        _app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = _shelf.Folder });
+        _app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = Folder ?? _shelf.Folder, Patience = Patience });
         await _app.StartAsync();
         Address = new Uri(Assert.Single(_app.Urls));
     }

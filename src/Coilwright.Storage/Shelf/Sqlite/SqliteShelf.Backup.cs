@@ -22,7 +22,7 @@ public sealed partial class SqliteShelf : IShelfBackup
         }
         catch (Exception e) when (SqliteTrouble.Is(e))
         {
-            return new BackupAnswer.NotMade(SqliteTrouble.Fault(file, e));
+            return new BackupAnswer.NotMade(SqliteTrouble.Fault(SqliteTrouble.IsDamage(e) ? _file.Path : file, e));
         }
     }
 

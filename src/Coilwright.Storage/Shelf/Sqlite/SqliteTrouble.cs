@@ -12,6 +12,9 @@ internal static class SqliteTrouble
     /// <summary>Whether an exception is the store's or the file system's way of saying no, rather than a defect of ours.</summary>
     public static bool Is(Exception e) => e is (SqliteException or IOException or UnauthorizedAccessException) and not ShelfUnreadableException;
 
+    /// <summary>Whether it is the shelf's own file that is not sound.</summary>
+    public static bool IsDamage(Exception e) => e is SqliteException { SqliteErrorCode: Corrupt or NotADatabase };
+
     /// <summary>The fault.</summary>
     /// <param name="file">The shelf's file.</param>
     /// <param name="e">What was thrown.</param>

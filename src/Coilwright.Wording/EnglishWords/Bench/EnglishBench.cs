@@ -16,5 +16,10 @@ internal static class EnglishBench
         Edit = EnglishBenchEdit.Make(),
         Form = EnglishBenchForm.Make(),
         BeadForm = EnglishBenchBeadForm.Make(),
+        History = EnglishBenchHistory.Make(),
+        Compare = EnglishBenchCompare.Make(),
+        Trials = EnglishBenchTrials.Make(),
+        Backup = EnglishBenchBackup.Make(),
+        ShelfTrouble = EnglishBenchShelfTrouble.Make(),
     };
 }

@@ -16,5 +16,10 @@ internal static class GermanBench
         Edit = GermanBenchEdit.Make(),
         Form = GermanBenchForm.Make(),
         BeadForm = GermanBenchBeadForm.Make(),
+        History = GermanBenchHistory.Make(),
+        Compare = GermanBenchCompare.Make(),
+        Trials = GermanBenchTrials.Make(),
+        Backup = GermanBenchBackup.Make(),
+        ShelfTrouble = GermanBenchShelfTrouble.Make(),
     };
 }

@@ -1,0 +1,82 @@
+using System.Collections.Frozen;
+
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English of <see cref="HistoryWords"/>.</summary>
+internal static class EnglishBenchHistory
+{
+    internal static HistoryWords Make() => new()
+    {
+        Heading = "History",
+        Lead = "Every step of this piece is kept. Going back is a step too, so it can be taken back like any other.",
+        Versions = "Versions with a name",
+        NoVersions = "No version has a name yet. Give one to a state that you want to find again.",
+        Steps = "All steps, the last one first",
+        State = "state {state}, {date}",
+        NamedState = "{name} (state {state})",
+        Now = "as it is now",
+        GoBack = "Go back to this",
+        BesideNow = "See beside now",
+        NameIt = "Give it a name",
+        Rename = "Another name",
+        Name = "Name of this version",
+        KeepName = "Keep the name",
+        DropName = "Take the name away",
+        Leave = "Leave it",
+        Earlier = "Show {steps} earlier {steps:step|steps}",
+        Done = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["added"] = "Put on the shelf",
+            ["undone"] = "Took a step back, to state {state}",
+            ["redone"] = "Took a step again, to state {state}",
+            ["went-back"] = "Went back to state {state}",
+            ["insert-beads"] = "Strung beads",
+            ["remove-beads"] = "Took beads off",
+            ["move-beads"] = "Moved beads",
+            ["replace-beads"] = "Strung other beads in place of some",
+            ["replace-everywhere"] = "Replaced a bead everywhere",
+            ["duplicate-beads"] = "Strung beads twice",
+            ["repeat-beads"] = "Repeated beads",
+            ["mirror-beads"] = "Mirrored beads",
+            ["put-between"] = "Strung beads between others",
+            ["name-group"] = "Made a group",
+            ["ungroup"] = "Let a group be no group",
+            ["set-order-text"] = "Wrote the order as text",
+            ["add-bead"] = "Added a bead to the piece",
+            ["change-bead"] = "Described a bead anew",
+            ["remove-bead"] = "Took a bead out of the piece",
+            ["set-title"] = "Gave it another title",
+            ["set-wire"] = "Changed the wire",
+            ["set-ends"] = "Changed the ends",
+            ["set-wearer"] = "Changed who wears it, or how",
+            ["set-wishes"] = "Changed the wishes",
+            ["add-measured-row"] = "Wrote down a measured row",
+            ["remove-measured-row"] = "Took a measured row out",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        DoneTo = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["insert-beads"] = "Strung {what}, from bead {at} on",
+            ["remove-beads"] = "Took off {places}",
+            ["move-beads"] = "Moved {places}",
+            ["replace-beads"] = "Strung {with} in place of {places}",
+            ["replace-everywhere"] = "Strung {with} wherever {bead} was",
+            ["duplicate-beads"] = "Strung {places} twice",
+            ["repeat-beads"] = "Strung {places}, {times} times in all",
+            ["mirror-beads"] = "Mirrored {places}",
+            ["put-between"] = "Strung {what} between {places}",
+            ["name-group"] = "Made {places} the group {name}",
+            ["ungroup"] = "Let the group of {places} be no group",
+            ["add-bead"] = "Added {bead} to the beads of the piece",
+            ["change-bead"] = "Described {bead} anew",
+            ["remove-bead"] = "Took {bead} out of the beads of the piece",
+            ["set-title"] = "Gave it the title {name}",
+            ["set-wearer"] = "Changed who wears it, or how: wrist {mm:exact}",
+            ["add-measured-row"] = "Measured {places} on the wire: {mm:exact}",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        DoneOtherwise = "Changed the piece",
+        OneBead = "bead {first}",
+        RowOfBeads = "beads {first} to {last}",
+        SeveralBeads = "beads {beads}",
+        SeveralOf = "{count} {name}",
+    };
+}

@@ -1,0 +1,82 @@
+using System.Collections.Frozen;
+
+namespace Coilwright.Wording.GermanWords;
+
+/// <summary>German of <see cref="HistoryWords"/>.</summary>
+internal static class GermanBenchHistory
+{
+    internal static HistoryWords Make() => new()
+    {
+        Heading = "Verlauf",
+        Lead = "Jeder Schritt an diesem Stück ist aufgehoben. Auch das Zurückgehen ist ein Schritt und lässt sich zurücknehmen wie jeder andere.",
+        Versions = "Fassungen mit Namen",
+        NoVersions = "Noch hat keine Fassung einen Namen. Wer einen Stand wiederfinden will, gibt ihm einen.",
+        Steps = "Alle Schritte, der letzte zuerst",
+        State = "Stand {state}, {date}",
+        NamedState = "{name} (Stand {state})",
+        Now = "wie es jetzt ist",
+        GoBack = "Hierhin zurück",
+        BesideNow = "Neben jetzt ansehen",
+        NameIt = "Einen Namen geben",
+        Rename = "Anderer Name",
+        Name = "Name dieser Fassung",
+        KeepName = "Namen aufheben",
+        DropName = "Namen wegnehmen",
+        Leave = "So lassen",
+        Earlier = "{steps} {steps:früheren Schritt|frühere Schritte} zeigen",
+        Done = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["added"] = "Ins Regal gelegt",
+            ["undone"] = "Einen Schritt zurückgenommen, zu Stand {state}",
+            ["redone"] = "Einen Schritt wieder getan, zu Stand {state}",
+            ["went-back"] = "Zu Stand {state} zurückgegangen",
+            ["insert-beads"] = "Perlen aufgefädelt",
+            ["remove-beads"] = "Perlen abgenommen",
+            ["move-beads"] = "Perlen verschoben",
+            ["replace-beads"] = "Andere Perlen an die Stelle von einigen gefädelt",
+            ["replace-everywhere"] = "Eine Perle überall ersetzt",
+            ["duplicate-beads"] = "Perlen zweimal gefädelt",
+            ["repeat-beads"] = "Perlen wiederholt",
+            ["mirror-beads"] = "Perlen gespiegelt",
+            ["put-between"] = "Perlen zwischen andere gefädelt",
+            ["name-group"] = "Eine Gruppe gemacht",
+            ["ungroup"] = "Eine Gruppe aufgelöst",
+            ["set-order-text"] = "Die Reihenfolge als Text geschrieben",
+            ["add-bead"] = "Dem Stück eine Perle hinzugefügt",
+            ["change-bead"] = "Eine Perle neu beschrieben",
+            ["remove-bead"] = "Eine Perle aus dem Stück genommen",
+            ["set-title"] = "Einen anderen Titel gegeben",
+            ["set-wire"] = "Den Draht geändert",
+            ["set-ends"] = "Die Enden geändert",
+            ["set-wearer"] = "Geändert, wer es trägt oder wie",
+            ["set-wishes"] = "Die Wünsche geändert",
+            ["add-measured-row"] = "Eine gemessene Reihe aufgeschrieben",
+            ["remove-measured-row"] = "Eine gemessene Reihe herausgenommen",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        DoneTo = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["insert-beads"] = "{what} aufgefädelt, ab Perle {at}",
+            ["remove-beads"] = "{places} abgenommen",
+            ["move-beads"] = "{places} verschoben",
+            ["replace-beads"] = "{with} statt {places} gefädelt",
+            ["replace-everywhere"] = "{with} gefädelt, wo immer {bead} war",
+            ["duplicate-beads"] = "{places} zweimal gefädelt",
+            ["repeat-beads"] = "{places} gefädelt, im Ganzen {times}-mal",
+            ["mirror-beads"] = "{places} gespiegelt",
+            ["put-between"] = "{what} gefädelt, jeweils zwischen {places}",
+            ["name-group"] = "{places} zur Gruppe {name} gemacht",
+            ["ungroup"] = "Die Gruppe aufgelöst: {places}",
+            ["add-bead"] = "{bead} zu den Perlen des Stücks genommen",
+            ["change-bead"] = "{bead} neu beschrieben",
+            ["remove-bead"] = "{bead} aus den Perlen des Stücks genommen",
+            ["set-title"] = "Den Titel {name} gegeben",
+            ["set-wearer"] = "Geändert, wer es trägt oder wie: Handgelenk {mm:exact}",
+            ["add-measured-row"] = "{places} auf dem Draht gemessen: {mm:exact}",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        DoneOtherwise = "Das Stück geändert",
+        OneBead = "Perle {first}",
+        RowOfBeads = "Perlen {first} bis {last}",
+        SeveralBeads = "Perlen {beads}",
+        SeveralOf = "{count}-mal {name}",
+    };
+}

@@ -1,0 +1,209 @@
+using System.Diagnostics;
+using Coilwright.Web.Tests.Components;
+using Coilwright.Web.Tests.Hosting;
+using Microsoft.Data.Sqlite;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>A shelf that cannot be written or read, brought about for real: held by another program, on a full disk, marked as read-only, damaged.
+/// Each with a bench of its own.</summary>
+[Collection(InBrowser.Name)]
+public sealed class ShelfTroubleTests(BenchInBrowser browser)
+{
+    private static int Strung => Examples.Boardwalk.Order.Count;
+
+    private static ILocator Tape(IPage page) => page.Locator(".tape dd").First;
+
+    private static ILocator Note(IPage page) => page.Locator(".bench-note");
+
+    [Fact]
+    public async Task While_another_program_holds_the_shelf_what_is_done_stays_on_the_page_and_is_written_when_she_asks()
+    {
+        await using var bench = new RunningBench { Patience = TimeSpan.FromMilliseconds(200) };
+        await bench.InitializeAsync();
+        await using var visit = await browser.VisitAsync(Screen.Desktop, address: bench.Address);
+        var page = visit.Page;
+        var piece = await visit.BringAsync(Examples.Boardwalk);
+        await using (var other = new SqliteConnection($"Data Source={bench.ShelfFile};Pooling=false"))
+        {
+            await other.OpenAsync();
+            Ask(other, "BEGIN IMMEDIATE");
+            await page.TakeOffAsync(4, Strung - 1);
+            await Expect(Note(page)).ToContainTextAsync("Another program is using your pieces");
+            await page.TakeOffAsync(4, Strung - 2);
+            await Expect(Note(page)).ToContainTextAsync("2 steps");
+            await page.Button("Try again to write it down").ClickAsync();
+            await Expect(Note(page)).ToContainTextAsync("2 steps");
+            // What only the page has goes with her to other pages and back.
+            await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Pieces" }).ClickAsync();
+            await page.Locator($".piece-cards a[href='{piece}']").ClickAsync();
+            await Expect(Tape(page)).ToHaveTextAsync($"{Strung - 2}");
+            await Expect(Note(page)).ToContainTextAsync("2 steps");
+            // Not yet written, a step is taken back on the page alone.
+            await page.Button("Take back").ClickAsync();
+            await Expect(Tape(page)).ToHaveTextAsync($"{Strung - 1}");
+            Ask(other, "ROLLBACK");
+        }
+        await page.Button("Try again to write it down").ClickAsync();
+        await Expect(Note(page)).ToBeEmptyAsync();
+        await visit.OpenAsync(piece);
+        await Expect(Tape(page)).ToHaveTextAsync($"{Strung - 1}");
+    }
+
+    [Fact]
+    public async Task On_a_full_disk_what_is_done_stays_on_the_page_and_is_written_once_there_is_room()
+    {
+        using var shelf = new OwnShelf();
+        var disk = Directory.CreateDirectory(Path.Combine(shelf.Folder, "small disk")).FullName;
+        Assert.SkipUnless(Run("mount", "-t", "tmpfs", "-o", "size=3m", "tmpfs", disk), "Only who may mount a disk of its own can fill one.");
+        try
+        {
+            await using var bench = new RunningBench { Folder = Path.Combine(disk, "shelf") };
+            await bench.InitializeAsync();
+            await using var visit = await browser.VisitAsync(Screen.Desktop, address: bench.Address);
+            var page = visit.Page;
+            var piece = await visit.BringAsync(Examples.Boardwalk);
+            var filler = Path.Combine(disk, "photos of the holidays");
+            Fill(filler);
+            for (var left = Strung - 1; await Note(page).Locator(".wrong").CountAsync() == 0; left--)
+            {
+                Assert.True(left > Strung - 60, "The disk never was full.");
+                await page.TakeOffAsync(0, left);
+            }
+            await Expect(Note(page)).ToContainTextAsync("The disk is full");
+            var shown = await Tape(page).InnerTextAsync();
+            File.Delete(filler);
+            await page.Button("Try again to write it down").ClickAsync();
+            await Expect(Note(page)).ToBeEmptyAsync();
+            await visit.OpenAsync(piece);
+            await Expect(Tape(page)).ToHaveTextAsync(shown);
+        }
+        finally
+        {
+            Run("umount", disk);
+        }
+    }
+
+    [Fact]
+    public async Task A_shelf_marked_as_read_only_is_looked_at_and_what_is_done_is_told_as_not_written()
+    {
+        using var shelf = new OwnShelf();
+        await using (var first = new RunningBench { Folder = shelf.Folder })
+        {
+            await first.InitializeAsync();
+            await using var visit = await browser.VisitAsync(Screen.Desktop, address: first.Address);
+            await visit.BringAsync(Examples.Boardwalk);
+        }
+        await using var bench = new RunningBench { Folder = shelf.Folder };
+        File.SetAttributes(bench.ShelfFile, FileAttributes.ReadOnly);
+        try
+        {
+            await bench.InitializeAsync();
+            await using var visit = await browser.VisitAsync(Screen.Phone, address: bench.Address);
+            await visit.OpenAsync();
+            await visit.Page.TakeOffAsync(4, Strung - 1);
+            await Expect(Note(visit.Page)).ToContainTextAsync("may not be written to");
+            await Expect(visit.Page.Button("Try again to write it down")).ToBeVisibleAsync();
+        }
+        finally
+        {
+            File.SetAttributes(bench.ShelfFile, FileAttributes.Normal);
+        }
+    }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/pieces")]
+    [InlineData("/backup")]
+    public async Task A_damaged_shelf_is_told_on_the_page_with_where_it_lies_and_read_again_once_it_is_sound(string path)
+    {
+        using var shelf = new OwnShelf();
+        string file;
+        await using (var first = new RunningBench { Folder = shelf.Folder })
+        {
+            await first.InitializeAsync();
+            file = first.ShelfFile;
+            await using var visit = await browser.VisitAsync(Screen.Desktop, address: first.Address);
+            await visit.BringAsync(Examples.Boardwalk);
+        }
+        var sound = await File.ReadAllBytesAsync(file);
+        var spoilt = sound.Select((b, i) => i < 8192 ? b : (byte)0xA5).ToArray();
+        await File.WriteAllBytesAsync(file, spoilt);
+        await using var bench = new RunningBench { Folder = shelf.Folder };
+        await bench.InitializeAsync();
+        await using (var visit = await browser.VisitAsync(Screen.Phone, address: bench.Address))
+        {
+            visit.Expect("503");
+            await visit.OpenAsync(path);
+            var page = visit.Page;
+            await Expect(page.Locator("h1")).ToHaveTextAsync("Your pieces cannot be read just now");
+            await Expect(page.Locator(".shelf-trouble")).ToContainTextAsync(file);
+            Assert.DoesNotContain("Exception", await page.ContentAsync(), StringComparison.Ordinal);
+            Assert.Equal(spoilt, await File.ReadAllBytesAsync(file));
+            await File.WriteAllBytesAsync(file, sound);
+            await page.Button("Try again").ClickAsync();
+            await Expect(page.Locator("h1")).Not.ToHaveTextAsync("Your pieces cannot be read just now");
+            await Expect(page.Locator(".bench, .piece-cards li, .backup").First).ToBeVisibleAsync();
+        }
+    }
+
+    [Fact]
+    public async Task Where_a_file_was_asked_for_a_damaged_shelf_answers_with_the_page_and_not_with_a_broken_file()
+    {
+        using var shelf = new OwnShelf();
+        string file;
+        await using (var first = new RunningBench { Folder = shelf.Folder })
+        {
+            await first.InitializeAsync();
+            file = first.ShelfFile;
+            using var client = new HttpClient();
+            await client.GetStringAsync(new Uri(first.Address, "/pieces"));
+        }
+        var bytes = await File.ReadAllBytesAsync(file);
+        bytes.AsSpan(8192).Fill(0xA5);
+        await File.WriteAllBytesAsync(file, bytes);
+        await using var bench = new RunningBench { Folder = shelf.Folder };
+        await bench.InitializeAsync();
+        using var asks = new HttpClient();
+        foreach (var path in (string[])["/backup/everything", $"/piece/{Guid.NewGuid()}/file", $"/trial/{Guid.NewGuid()}/photo"])
+        {
+            using var answer = await asks.GetAsync(new Uri(bench.Address, path));
+            Assert.Equal(System.Net.HttpStatusCode.ServiceUnavailable, answer.StatusCode);
+            Assert.Null(answer.Content.Headers.ContentDisposition);
+            var html = await answer.Content.ReadAsStringAsync();
+            Assert.Contains("Your pieces cannot be read just now", html, StringComparison.Ordinal);
+            Assert.Contains(file, html, StringComparison.Ordinal);
+        }
+    }
+
+    private static void Ask(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
+    private static void Fill(string file)
+    {
+        try
+        {
+            using var stream = new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1);
+            while (true) stream.Write(new byte[4096]);
+        }
+        catch (IOException)
+        {
+            // Full.
+        }
+    }
+
+    private static bool Run(string program, params string[] args)
+    {
+        if (!OperatingSystem.IsLinux()) return false;
+        using var run = Process.Start(new ProcessStartInfo(program, args) { RedirectStandardError = true })!;
+        run.StandardError.ReadToEnd();
+        run.WaitForExit();
+        return run.ExitCode == 0;
+    }
+}

@@ -135,7 +135,8 @@ public interface IPieceShelf
     /// <summary>The steps of a piece, the earliest first; empty when there is no such piece.</summary>
     Task<ImmutableArray<ShelfStep>> HistoryAsync(Guid id, CancellationToken cancel = default);
 
-    /// <summary>Puts a new piece on the shelf. <see cref="ShelfAnswer.Kept"/> or <see cref="ShelfAnswer.NotKept"/>.</summary>
+    /// <summary>Puts a new piece on the shelf. <see cref="ShelfAnswer.Kept"/> or <see cref="ShelfAnswer.NotKept"/>, that also for a title that is none
+    /// (<see cref="PieceRules.OfTitle"/>): it could not be read again.</summary>
     Task<ShelfAnswer> AddAsync(Piece piece, CancellationToken cancel = default);
 
     /// <summary>Keeps a change.</summary>

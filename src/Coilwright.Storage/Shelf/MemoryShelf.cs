@@ -39,6 +39,7 @@ public sealed partial class MemoryShelf(TimeProvider clock) : IPieceShelf
     /// <inheritdoc/>
     public Task<ShelfAnswer> AddAsync(Piece piece, CancellationToken cancel = default)
     {
+        if (PieceRules.OfTitle(piece.Title) is [var fault, ..]) return Task.FromResult<ShelfAnswer>(new ShelfAnswer.NotKept(fault));
         lock (_gate)
         {
             var life = new Life(Guid.CreateVersion7(clock.GetUtcNow()));

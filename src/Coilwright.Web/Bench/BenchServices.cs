@@ -35,18 +35,12 @@ internal static class BenchServices
     }
 
     private static SqliteShelf OpenShelf(BenchOptions options, ReckoningData data) =>
-        SqliteShelf.Open(ShelfOptions(options), data, TimeProvider.System) switch
+        SqliteShelf.Open(options.Opening(new SqliteShelfOptions { Folder = options.Shelf }), data, TimeProvider.System) switch
         {
             ShelfOpening.Opened opened => opened.Shelf,
             ShelfOpening.NotOpened not => throw new ShelfShutException(not.Why),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-
-    private static SqliteShelfOptions ShelfOptions(BenchOptions options)
-    {
-        var usual = new SqliteShelfOptions { Folder = options.Shelf };
-        return options.Patience is { } patience ? usual with { Patience = patience } : usual;
-    }
 
     private static ReckoningData ReadData(BenchOptions options)
     {

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using Coilwright.Storage.Shelf;
+using Coilwright.Storage.Shelf.Sqlite;
 
 namespace Coilwright.Web.Hosting;
 
@@ -16,8 +17,8 @@ public sealed record BenchOptions
     /// <summary>Folder that her pieces are kept in.</summary>
     public string Shelf { get; init; } = ShelfFolder.Default;
 
-    /// <summary>How long a step waits for another program that is writing; null: as long as the shelf does by itself.</summary>
-    public TimeSpan? Patience { get; init; }
+    /// <summary>How her shelf is opened; for tests, which bring trouble about with it.</summary>
+    internal Func<SqliteShelfOptions, SqliteShelfOptions> Opening { get; init; } = usual => usual;
 
     /// <summary>Folder of the program's data and examples.</summary>
     public string ProgramFolder { get; init; } = AppContext.BaseDirectory;

@@ -36,6 +36,14 @@ public abstract class PieceShelfContract
     }
 
     [Fact]
+    public async Task A_piece_that_could_not_be_read_again_is_not_put_there()
+    {
+        var shelf = Empty();
+        Assert.Equal(FaultCodes.TextTooLong, Assert.IsType<ShelfAnswer.NotKept>(await shelf.AddAsync(Titled(new string('t', PieceRules.MostText + 1)))).Why.Code);
+        Assert.Empty(await shelf.ListAsync());
+    }
+
+    [Fact]
     public async Task What_is_not_there_is_missing()
     {
         var shelf = Empty();

@@ -1,6 +1,8 @@
 using System.Text;
 using Coilwright.Storage;
+using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Web.Tests.Components;
+using Coilwright.Web.Tests.Hosting;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -67,6 +69,61 @@ public sealed class PiecesPageTests(BenchInBrowser bench) : IClassFixture<BenchI
         await Expect(visit.Page.Locator(".trouble li").First).ToBeVisibleAsync();
         Assert.DoesNotContain("Exception", await visit.Page.Locator(".trouble").InnerTextAsync(), StringComparison.Ordinal);
         await Expect(Cards(visit.Page)).ToHaveCountAsync(before);
+    }
+
+    [Fact]
+    public async Task Among_two_hundred_pieces_with_any_titles_one_is_found_copied_put_away_and_saved_as_it_is()
+    {
+        string[] titles = ["<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>", "\u202Egnitlom", "../../etc/passwd", "🪨🐚 {0} {title}", new string('a', 200), "%00%2e%2e", "  spaces  "];
+        using var shelf = new OwnShelf();
+        if (SqliteShelf.Open(new SqliteShelfOptions { Folder = shelf.Folder }, Examples.Data, TimeProvider.System) is not ShelfOpening.Opened opened) throw new InvalidOperationException();
+        using (opened.Shelf)
+            for (var i = 0; i < 200; i++)
+                await opened.Shelf.AddAsync(Examples.Boardwalk with { Title = i % 25 == 0 ? titles[i / 25] : $"bracelet {i}" });
+        await using var own = new RunningBench { Folder = shelf.Folder };
+        await own.InitializeAsync();
+        await using var visit = await bench.VisitAsync(Screen.Phone, address: own.Address);
+        await visit.OpenAsync("/pieces");
+        var page = visit.Page;
+        await Expect(Cards(page)).ToHaveCountAsync(200);
+        Assert.Equal(titles.Order(StringComparer.Ordinal), (await page.Locator(".piece-cards h2").AllTextContentsAsync()).Where(t => !t.StartsWith("bracelet", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        await Expect(page.Locator(".piece-cards script, .piece-cards img[src=x]")).ToHaveCountAsync(0);
+        // However long a title, the page stays as wide as the screen.
+        Assert.Equal(Screen.Phone.Width, await page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+        foreach (var title in titles)
+        {
+            await page.GetByLabel("Find by title").FillAsync(title.Trim());
+            await Expect(Cards(page)).ToHaveCountAsync(1);
+        }
+        await page.GetByLabel("Find by title").FillAsync("alert(1)");
+        await Expect(Cards(page)).ToHaveCountAsync(2);
+        var hostile = Cards(page).Filter(new LocatorFilterOptions { HasText = titles[0] });
+        var saved = await page.RunAndWaitForDownloadAsync(() => hostile.GetByRole(AriaRole.Link, new LocatorGetByRoleOptions { Name = "Save as a file" }).ClickAsync());
+        Assert.Equal("script-alert(1)-script.piece.json", saved.SuggestedFilename);
+        Assert.Equal(titles[0], PieceFile.Read(await File.ReadAllBytesAsync(await saved.PathAsync()), null, Examples.Data).Piece!.Title);
+        await hostile.GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Copy" }).ClickAsync();
+        await Expect(Cards(page)).ToHaveCountAsync(3);
+        await Cards(page).Filter(new LocatorFilterOptions { HasText = titles[0] + ", copy" }).GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Put away" }).ClickAsync();
+        await Expect(Cards(page)).ToHaveCountAsync(2);
+    }
+
+    [Fact]
+    public async Task A_copy_of_the_longest_title_can_be_saved_and_brought_in_again()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync("/pieces");
+        var page = visit.Page;
+        await Bring(page, "long.piece.json", PieceFile.Write(Examples.Boardwalk with { Title = new string('w', 200) }));
+        await Expect(page.Locator("h1")).ToHaveTextAsync(new string('w', 200));
+        await visit.OpenAsync("/pieces");
+        var copies = Cards(page).Filter(new LocatorFilterOptions { HasText = "www" });
+        await copies.GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Copy" }).ClickAsync();
+        await Expect(copies).ToHaveCountAsync(2);
+        foreach (var card in await copies.AllAsync())
+        {
+            var saved = await page.RunAndWaitForDownloadAsync(() => card.GetByRole(AriaRole.Link, new LocatorGetByRoleOptions { Name = "Save as a file" }).ClickAsync());
+            Assert.NotNull(PieceFile.Read(await File.ReadAllBytesAsync(await saved.PathAsync()), null, Examples.Data).Piece);
+        }
     }
 
     private static Task Bring(IPage page, string name, byte[] bytes) =>

@@ -13,8 +13,8 @@ public sealed class RunningBench : IAsyncLifetime
     /// <summary>The folder of its pieces.</summary>
     public string? Folder { get; init; }
 
-    /// <summary>How long a step waits for another program that is writing.</summary>
-    public TimeSpan? Patience { get; init; }
+    /// <summary>How its shelf is opened.</summary>
+    internal Func<SqliteShelfOptions, SqliteShelfOptions> Opening { get; init; } = usual => usual;
 
     /// <summary>The file of its pieces.</summary>
     public string ShelfFile => Path.Combine(Folder ?? _shelf.Folder, SqliteShelfOptions.FileName);
@@ -23,7 +23,7 @@ public sealed class RunningBench : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        _app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = Folder ?? _shelf.Folder, Patience = Patience });
+        _app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = Folder ?? _shelf.Folder, Opening = Opening });
         await _app.StartAsync();
         Address = new Uri(Assert.Single(_app.Urls));
     }

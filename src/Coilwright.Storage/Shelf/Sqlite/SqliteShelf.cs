@@ -122,6 +122,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     /// <inheritdoc/>
     public Task<ShelfAnswer> AddAsync(Piece piece, CancellationToken cancel = default) => WriteAsync<ShelfAnswer>(connection =>
     {
+        if (PieceRules.OfTitle(piece.Title) is [var slip, ..]) return new ShelfAnswer.NotKept(slip);
         var id = Guid.CreateVersion7(_clock.GetUtcNow());
         Execute(connection, "INSERT INTO pieces (id) VALUES ($id)", ("$id", NameOf(id)));
         var head = new Head(id, 1, 1, null, null, false);
@@ -277,6 +278,8 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
         }
         catch (Exception e) when (SqliteTrouble.Is(e))
         {
+            // Whoever mends the file does it behind SQLite's back: the next try opens it anew and remembers nothing of it.
+            if (SqliteTrouble.IsDamage(e)) _file.Release();
             throw new ShelfUnreadableException(SqliteTrouble.Fault(_file.Path, e));
         }
     }, cancel);

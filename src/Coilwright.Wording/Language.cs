@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Coilwright.Core.Cures;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Readings;
 
@@ -44,6 +45,9 @@ public sealed class Language
 
     /// <summary>Sentences by notice code.</summary>
     public required FrozenDictionary<string, NoticeSentence> Notices { get; init; }
+
+    /// <summary>What a cure does, by its code: a part of a sentence.</summary>
+    public required FrozenDictionary<string, string> Cures { get; init; }
 
     /// <summary>Sentences by the code of a reading that cannot be had.</summary>
     public required FrozenDictionary<string, string> WhyNot { get; init; }
@@ -100,6 +104,12 @@ public sealed class Language
         return new NoticeWords(Sentence(sentence.Message, values), Sentence(sentence.WhatToDo, values),
             Template.Fill(sentence.Short, values, this));
     }
+
+    /// <summary>Says what a cure does: a part of a sentence, without its full stop.</summary>
+    /// <param name="cure">The cure.</param>
+    /// <param name="beadName">Name for people of a bead's id.</param>
+    public string Say(Cure cure, Func<string, string> beadName) =>
+        Cures.TryGetValue(cure.Code, out var does) ? Template.Fill(does, new CureValues(cure, beadName, this), this) : cure.Code;
 
     /// <summary>Says why a reading cannot be had.</summary>
     public string SayWhyNot(string code) => WhyNot.GetValueOrDefault(code, code);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Coilwright.Core.Cures;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Readings;
 
@@ -51,6 +52,18 @@ internal sealed class NoticeValues(Notice notice, Func<string, string> beadName,
         return notice.Positions.Length <= PlacesShown ? list
             : language.Fill(language.Terms.AndMore, ("list", list), ("more", notice.Positions.Length - PlacesShown));
     }
+}
+
+/// <summary>A cure's own values and its bead's name.</summary>
+internal sealed class CureValues(Cure cure, Func<string, string> beadName, Language language) : IValues
+{
+    public object? Find(string name) => name switch
+    {
+        "bead" => cure.BeadId is { } id ? beadName(id) : null,
+        "end" when cure.Words.TryGetValue(name, out var word) => language.Terms.NoticeWords.GetValueOrDefault(word, word),
+        _ when cure.Numbers.TryGetValue(name, out var number) => number,
+        _ => cure.Words.GetValueOrDefault(name),
+    };
 }
 
 /// <summary>Values handed over by name.</summary>

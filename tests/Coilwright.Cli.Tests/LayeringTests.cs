@@ -42,7 +42,7 @@ public class LayeringTests
         ["Readings"],
         ["Making", "Costing"],
         ["Editing"],
-        ["Arrangement"],
+        ["Cures", "Arrangement"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

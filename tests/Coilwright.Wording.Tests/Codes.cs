@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Xml.Linq;
+using Coilwright.Core.Cures;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Readings;
 
@@ -24,6 +25,8 @@ internal static class Codes
     }
 
     public static IReadOnlyList<(string Code, string Comment)> Faults { get; } = [.. Of(typeof(FaultCodes)), .. Of(typeof(UsageCodes))];
+
+    public static IReadOnlyList<(string Code, string Comment)> Cures { get; } = Of(typeof(CureCodes));
 
     public static IReadOnlyList<(string Code, string Comment)> Notices { get; } = Of(typeof(NoticeCodes));
 }

@@ -1,9 +1,12 @@
+using System.Collections.Immutable;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Coilwright.Core.Alignment;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Beads.Shapes;
+using Coilwright.Core.Cures;
+using Coilwright.Core.Editing;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Readings;
@@ -30,6 +33,21 @@ public partial class EveryLanguageTests
         Assert.Equal(Codes.Notices.Select(c => c.Code).Order(StringComparer.Ordinal), language.Notices.Keys.Order(StringComparer.Ordinal));
         Assert.All(language.Notices.Values,
             s => Assert.False(string.IsNullOrWhiteSpace(s.Short) || string.IsNullOrWhiteSpace(s.Message) || string.IsNullOrWhiteSpace(s.WhatToDo)));
+    }
+
+    [Theory, MemberData(nameof(Languages_))]
+    public void Every_cure_code_says_what_it_does_of_what_its_code_gives(string code)
+    {
+        var language = Languages.Find(code)!;
+        Assert.Equal(Codes.Cures.Select(c => c.Code).Order(StringComparer.Ordinal), language.Cures.Keys.Order(StringComparer.Ordinal));
+        foreach (var (cure, comment) in Codes.Cures)
+        {
+            foreach (var name in Template.NamesIn(language.Cures[cure]).Except(["bead"]))
+                Assert.True(Regex.IsMatch(comment, $@"\b{name}\b"), $"{cure} gives no {name}: {comment}");
+            var given = Regex.Matches(comment[(comment.LastIndexOf(':') + 1)..], @"\w+Mm|loops|number|count|after|first|last|times").Select(m => m.Value).ToHashSet(StringComparer.Ordinal);
+            AssertWhole(language.Say(new Cure(cure, new SetTitle("x"), "chip", given.ToImmutableSortedDictionary(n => n, _ => 3.0),
+                ImmutableSortedDictionary<string, string>.Empty.Add("end", "start").Add("gauge", "24 AWG")), id => "agate " + id));
+        }
     }
 
     // The core's own reasons stand in the comment of the property that carries them.
@@ -175,7 +193,7 @@ public partial class EveryLanguageTests
         var texts = language.Faults.Values.SelectMany(s => new[] { s.What, s.Rule, s.Mend })
             .Concat(language.Notices.Values.SelectMany(s => new[] { s.Short, s.Message, s.WhatToDo }))
             .Concat(StandingTexts(language).Where(t => !Details.Contains(t.Property)).Select(t => t.Text))
-            .Concat(language.Terms.LiningUp.Values).Concat(language.WhyNot.Values);
+            .Concat(language.Terms.LiningUp.Values).Concat(language.WhyNot.Values).Concat(language.Cures.Values);
         Assert.All(texts, t => Assert.DoesNotMatch(@"(?i)(?<![{\w])(share|rank|sigma|moment|MPa|lambda|relative|strict|Rang|Standardabweichung|Spannung)\b", t));
     }
 
@@ -206,7 +224,7 @@ public partial class EveryLanguageTests
     private static IEnumerable<string> AllTexts(Language language) =>
         language.Faults.Values.SelectMany(s => new[] { s.What, s.Rule, s.Mend })
             .Concat(language.Notices.Values.SelectMany(s => new[] { s.Short, s.Message, s.WhatToDo }))
-            .Concat(StandingTexts(language).Select(t => t.Text)).Concat(language.Terms.Passing.Values);
+            .Concat(StandingTexts(language).Select(t => t.Text)).Concat(language.Terms.Passing.Values).Concat(language.Cures.Values);
 
     [GeneratedRegex(@"\{\w+:([^{}]*\|[^{}]*)\}")]
     private static partial Regex Choice();

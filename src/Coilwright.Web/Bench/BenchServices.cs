@@ -3,6 +3,7 @@ using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Web.Hosting;
+using Coilwright.Web.Jobs;
 using Coilwright.Web.Papers;
 using Coilwright.Wording;
 
@@ -24,6 +25,7 @@ internal static class BenchServices
         services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<SqliteShelf>());
         services.AddSingleton<ITrialLog>(s => s.GetRequiredService<SqliteShelf>());
         services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<SqliteShelf>());
+        services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();

@@ -32,6 +32,9 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
     /// <summary>The readings last come by; null before a piece is opened.</summary>
     public Reckoned? Reckoned { get; private set; }
 
+    /// <summary>The piece that <see cref="Reckoned"/> is of, as she has it; behind <see cref="Piece"/> while an edit is being reckoned.</summary>
+    public Piece? ReckonedFor { get; private set; }
+
     /// <summary>The wrist it is looked at on, mm: the wearer's until she moves the slider. Changes nothing in the piece.</summary>
     public double WristMm { get; private set; }
 
@@ -269,7 +272,7 @@ public sealed class BenchSession(IPieceShelf shelf, Reckoner reckoner, PieceNews
             ?? await _reckoning.RunAsync(() => written ? reckoner.Reckon(shelved, wrist) : reckoner.Reckon(piece, wrist));
         // What was asked for earlier may come later.
         if (reckoned is null || mine < _shown) return;
-        (Reckoned, _shown) = (reckoned, mine);
+        (Reckoned, ReckonedFor, _shown) = (reckoned, piece, mine);
         Changed?.Invoke();
     }
 

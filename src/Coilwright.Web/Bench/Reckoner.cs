@@ -1,3 +1,4 @@
+using Coilwright.Core.Cures;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Storage.Shelf;
@@ -48,6 +49,10 @@ public sealed class Reckoner(ReckoningData data)
         }
         return reckoned;
     }
+
+    /// <summary>The edit that ends a notice of a piece; null when none was found.</summary>
+    public Cure? CureOf(Notice notice, Piece piece, Reckoned reckoned, CancellationToken cancel) =>
+        CureFinder.Of(notice, piece, reckoned, data, new ReckonRequest { WristMm = reckoned.WristMm }, cancel);
 
     /// <summary>The readings of a piece that is not on the shelf as it is. Nothing of it is kept.</summary>
     public Reckoned Reckon(Piece piece, double wristMm) => Reckoning.Of(piece, data, new ReckonRequest { WristMm = wristMm });

@@ -50,4 +50,7 @@ public sealed record BenchWords
 
     /// <summary>The page that stands where the pieces cannot be read.</summary>
     public required ShelfTroubleWords ShelfTrouble { get; init; }
+
+    /// <summary>Trying what would end a notice.</summary>
+    public required CureWords Cure { get; init; }
 }

@@ -11,6 +11,7 @@ internal static class EnglishLanguage
         PluralForm = Language.OneAndOther,
         Faults = EnglishFaults.Make(),
         Notices = EnglishNotices.Make(),
+        Cures = EnglishCures.Make(),
         WhyNot = EnglishTerms.WhyNot(),
         Fields = EnglishTerms.Fields(),
         Terms = EnglishTerms.Make(),

@@ -16,6 +16,7 @@ internal static class GermanLanguage
         PluralForm = Language.OneAndOther,
         Faults = GermanFaults.Make(),
         Notices = GermanNotices.Make(),
+        Cures = GermanCures.Make(),
         WhyNot = GermanTerms.WhyNot(),
         Fields = GermanTerms.Fields(),
         Terms = GermanTerms.Make(),

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Bunit;
+using Coilwright.Core.Cures;
+using Coilwright.Core.Editing;
 using Coilwright.Core.Readings;
 using Coilwright.Web.Components.Bench;
 using Microsoft.AspNetCore.Components;
@@ -19,6 +21,26 @@ public sealed class NoticesListTests : BunitContext
         Assert.Contains("The beads make only 0.5 turns", list.Find(".notice").TextContent, StringComparison.Ordinal);
         list.Find(".notice button").Click();
         Assert.Equal([3, 4, 5], shown);
+    }
+
+    [Fact]
+    public void A_cure_says_what_it_does_and_what_it_brings_and_is_tried_by_its_button()
+    {
+        var notice = Notice.Of(NoticeCodes.HangsLoose, Severity.Info, numbers: [("looseMm", 30), ("wristMm", 120)]);
+        var reckoned = Reckoning.Of(Examples.Boardwalk, Examples.Data) with { Notices = [notice] };
+        var cure = new Cure(CureCodes.TakeOff, new RemoveBeads(BeadPlaces.One(3)), reckoned.Counts[0].Bead.Id,
+            ImmutableSortedDictionary<string, double>.Empty.Add("number", 4), ImmutableSortedDictionary<string, string>.Empty)
+        {
+            Brings = [Notice.Of(NoticeCodes.FewerTurns, Severity.Warn)],
+        };
+        Cure? tried = null;
+        var list = Render<NoticesList>(p => p.Add(c => c.Reckoned, reckoned).Add(c => c.Cures, ImmutableDictionary<Notice, Cure>.Empty.Add(notice, cure))
+            .Add(c => c.Try, EventCallback.Factory.Create<Cure>(this, c => tried = c)));
+        Assert.Contains($"Then this comes: fewer turns than you designed.", list.Find(".notice").TextContent, StringComparison.Ordinal);
+        var button = list.Find("button.cure");
+        Assert.Equal($"Try it: take off bead 4, {reckoned.Counts[0].Bead.Name} (A)", button.TextContent);
+        button.Click();
+        Assert.Same(cure, tried);
     }
 
     [Fact]

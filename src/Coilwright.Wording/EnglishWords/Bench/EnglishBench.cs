@@ -21,5 +21,6 @@ internal static class EnglishBench
         Trials = EnglishBenchTrials.Make(),
         Backup = EnglishBenchBackup.Make(),
         ShelfTrouble = EnglishBenchShelfTrouble.Make(),
+        Cure = EnglishBenchCure.Make(),
     };
 }

@@ -21,5 +21,6 @@ internal static class GermanBench
         Trials = GermanBenchTrials.Make(),
         Backup = GermanBenchBackup.Make(),
         ShelfTrouble = GermanBenchShelfTrouble.Make(),
+        Cure = GermanBenchCure.Make(),
     };
 }

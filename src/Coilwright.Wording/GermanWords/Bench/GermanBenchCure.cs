@@ -1,0 +1,13 @@
+namespace Coilwright.Wording.GermanWords;
+
+/// <summary>German of <see cref="CureWords"/>.</summary>
+internal static class GermanBenchCure
+{
+    internal static CureWords Make() => new()
+    {
+        TryIt = "Ausprobieren: {cure}",
+        Brings = "Dann kommt das: {notices}.",
+        Tried = "Ausprobiert: {cure}.",
+        TakeBack = "Wieder wie vorher",
+    };
+}

@@ -99,19 +99,28 @@ public sealed class ReadingSentences(Reckoned reckoned, Language language, Recko
                 Math.Abs(repeat.DriftMm) < OnPlaceWithinMm ? _words.RepeatLinesUp : repeat.DriftMm > 0 ? _words.RepeatFallsBack : _words.RepeatRunsAhead,
                 ("mm", repeat.DriftMm));
         }
-        foreach (var sentence in WishFails()) yield return sentence;
+        foreach (var sentence in WishOverWrists()) yield return sentence;
     }
 
     /// <summary>What the curve over wrists says: how it lines up on this wrist, and on which wrists that is not as wished.</summary>
-    public IEnumerable<string> OverWrists() => [language.Terms.LiningUp[reckoned.LiningUp.Word], Cover(), .. WishFails()];
+    public IEnumerable<string> OverWrists() => [language.Terms.LiningUp[reckoned.LiningUp.Word], Cover(), .. WishOverWrists()];
 
     private string Cover() => reckoned.LiningUp.Cover is { } cover
         ? Say(_words.Cover, ("cover", cover))
         : Say(_words.NoCover, ("why", language.SayWhyNot(reckoned.LiningUp.WhyNull.GetValueOrDefault("cover", ""))));
 
-    private IEnumerable<string> WishFails()
+    /// <summary>On which wrists it fails what she wishes of it, or that there are none; nothing where she has no wish.</summary>
+    public IEnumerable<string> WishOverWrists()
     {
-        foreach (var (from, to) in reckoned.Wrists.WishFailsMm) yield return Say(_words.WishFails, ("fromMm", from), ("toMm", to));
+        foreach (var stretch in reckoned.Wrists.WishFails)
+            yield return Say((stretch.FailsMix, stretch.FailsColumns) switch
+            {
+                (true, false) => _words.MixFails,
+                (false, true) => _words.ColumnsFail,
+                _ => _words.BothFail,
+            }, ("fromMm", stretch.FromMm), ("toMm", stretch.ToMm));
+        if (reckoned.Wrists.WishFails.IsEmpty && reckoned.Piece.Wishes.AnyOfLiningUp)
+            yield return Say(_words.WishMet, ("fromMm", reckoned.Curve[0].WristMm), ("toMm", reckoned.Curve[^1].WristMm));
     }
 
     /// <summary>What else there is to say of the wire to cut.</summary>

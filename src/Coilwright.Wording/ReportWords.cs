@@ -195,8 +195,17 @@ public sealed record ReportWords
     /// <summary>The repeat lands further on than where it began: {mm}.</summary>
     public required string RepeatRunsAhead { get; init; }
 
-    /// <summary>{fromMm}, {toMm}.</summary>
-    public required string WishFails { get; init; }
+    /// <summary>It lines up on these wrists although she wants a mix: {fromMm}, {toMm}.</summary>
+    public required string MixFails { get; init; }
+
+    /// <summary>The columns that she wants do not come on these wrists: {fromMm}, {toMm}.</summary>
+    public required string ColumnsFail { get; init; }
+
+    /// <summary>Neither the mix nor the columns come on these wrists: {fromMm}, {toMm}.</summary>
+    public required string BothFail { get; init; }
+
+    /// <summary>It is as she wishes on all wrists that were looked at: {fromMm}, {toMm}.</summary>
+    public required string WishMet { get; init; }
 
     // Wire.
 

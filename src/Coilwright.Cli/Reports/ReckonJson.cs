@@ -271,11 +271,13 @@ internal static class ReckonJson
         json.Mm("fromMm", wrists.FromMm, WhyNotCodes.NoWrist);
         json.Mm("toMm", wrists.ToMm, WhyNotCodes.NoWrist);
         using var fails = json.Array("wishFails");
-        foreach (var (from, to) in wrists.WishFailsMm)
+        foreach (var stretch in wrists.WishFails)
             using (json.Object())
             {
-                json.Mm("fromMm", from);
-                json.Mm("toMm", to);
+                json.Mm("fromMm", stretch.FromMm);
+                json.Mm("toMm", stretch.ToMm);
+                json.YesOrNo("failsMix", stretch.FailsMix);
+                json.YesOrNo("failsColumns", stretch.FailsColumns);
             }
     }
 

@@ -10,8 +10,9 @@ namespace Coilwright.Core.Alignment;
 /// <param name="Cover">Headline, averaged over the uncertainty of T; null when there is too little to judge.</param>
 /// <param name="CoverExact">Headline exactly at T.</param>
 /// <param name="RelativeAveraged">By bead against chance, averaged.</param>
-/// <param name="FailsWish">Whether it fails the piece's wish.</param>
-public readonly record struct LiningUpGlance(double? Cover, double? CoverExact, double? RelativeAveraged, bool FailsWish)
+/// <param name="FailsMix">Whether it lines up where a mix is wished for.</param>
+/// <param name="FailsColumns">Whether the columns wished for do not come.</param>
+public readonly record struct LiningUpGlance(double? Cover, double? CoverExact, double? RelativeAveraged, bool FailsMix, bool FailsColumns)
 {
     /// <summary>Of the visible length of groups with a wish, the share that lies against it, averaged; null when no group has one. Unlike the headline it
     /// is a share of all their length, also of what lies over nothing: that of a piece does not change when spacers are moved.</summary>
@@ -71,7 +72,7 @@ public sealed class LiningUpModel
         var (weighted, over) = room.Beads.OverAveraged(lie.WirePerTurnMm, averagingMm, _likeness.Weighted, _likeness.Kinds);
         var chance = Chance(lie, _likeness.Weighted);
         return new LiningUpGlance(headline.Averaged, headline.Exact, TooLittle(over, lie) || chance == 0 ? null : weighted / over / chance,
-            headline.FailsMix || headline.FailsColumns)
+            headline.FailsMix, headline.FailsColumns)
         {
             AgainstWish = headline.AgainstWish,
         };

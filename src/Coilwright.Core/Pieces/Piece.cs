@@ -112,6 +112,9 @@ public sealed record Wishes
     /// <summary>Wishes by group name.</summary>
     public ImmutableSortedDictionary<string, LiningUpWish> Groups { get; init; } = ImmutableSortedDictionary<string, LiningUpWish>.Empty;
 
+    /// <summary>Whether anything of how it lines up is wished for.</summary>
+    public bool AnyOfLiningUp => LiningUp != LiningUpWish.Any || Places.Any(p => p.LiningUp != LiningUpWish.Any) || Groups.Values.Any(w => w != LiningUpWish.Any);
+
     /// <summary>Turns the piece was designed for; null when she did not say.</summary>
     public double? Turns { get; init; }
 

@@ -90,9 +90,27 @@ public sealed record KindCount(Bead Bead, int KindIndex, string Letter, int Coun
 /// <param name="Cover">Headline, averaged.</param>
 /// <param name="CoverExact">Headline, exact.</param>
 /// <param name="Relative">By bead against chance, averaged.</param>
-/// <param name="FailsWish">Whether it fails the piece's wish there.</param>
+/// <param name="FailsMix">Whether it lines up there although she wants a mix.</param>
+/// <param name="FailsColumns">Whether the columns that she wants do not come there.</param>
 public sealed record WristPoint(double WristMm, double CircumferenceMm, double WirePerTurnMm, double TurnsWorn, double? Cover, double? CoverExact,
-    double? Relative, bool FailsWish);
+    double? Relative, bool FailsMix, bool FailsColumns)
+{
+    /// <summary>Whether it fails the piece's wish there.</summary>
+    public bool FailsWish => FailsMix || FailsColumns;
+}
+
+/// <summary>Neighbouring wrists on which a piece fails its lining-up wish in the same way.</summary>
+/// <remarks>The borders are sought between the points of the curve to within <see cref="BorderMm"/>. What fails only between two neighbouring points is not
+/// seen: the readings are averaged over more than a point's step, so there is hardly any.</remarks>
+/// <param name="FromMm">Smallest of them, mm.</param>
+/// <param name="ToMm">Largest of them, mm.</param>
+/// <param name="FailsMix">Whether it lines up there although she wants a mix.</param>
+/// <param name="FailsColumns">Whether the columns that she wants do not come there.</param>
+public readonly record struct WishFailure(double FromMm, double ToMm, bool FailsMix, bool FailsColumns)
+{
+    /// <summary>How near a border is found, mm: a tenth of what a tape shows.</summary>
+    public const double BorderMm = 0.1;
+}
 
 /// <summary>The wire as a spring that the wrist opens. Model: docs/theory/strength.md.</summary>
 /// <param name="OpeningMomentNmm">Moment that holds it open, N mm.</param>
@@ -115,8 +133,8 @@ public sealed record MassReport(double? BeadsG, double? WireG, double? TotalG, d
 /// <param name="FromMm">Smallest wrist on which it does not hang looser than the data allows, mm; null when there is none.</param>
 /// <param name="ToMm">Largest wrist on which it goes once round, has the turns that she designed (where she did not say: that the wearer's own wrist
 /// takes), and its ends lie as far over each other as she wants, where she said so, mm; null when there is none.</param>
-/// <param name="WishFailsMm">Stretches of wrists on which it fails its lining-up wish, as from and to, mm.</param>
-public sealed record WristsServed(double? FromMm, double? ToMm, ImmutableArray<(double FromMm, double ToMm)> WishFailsMm);
+/// <param name="WishFails">Stretches of wrists on which it fails its lining-up wish, within the curve, ascending.</param>
+public sealed record WristsServed(double? FromMm, double? ToMm, ImmutableArray<WishFailure> WishFails);
 
 /// <summary>What to reckon with beside the piece.</summary>
 public sealed record ReckonRequest

@@ -125,15 +125,20 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             {
                 cancel.ThrowIfCancellationRequested();
                 var wrist = from + i * step;
-                var worn = _lies.Turns.On(wrist);
-                var lie = _lies.At(worn.CircumferenceMm);
-                var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm, room);
-                points[i] = new WristPoint(wrist, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact,
-                    glance.RelativeAveraged, glance.FailsWish);
+                points[i] = PointAt(wrist, room);
             }
         }, cancel);
         for (var i = 0; i < first; i++) points[i] = points[first] with { WristMm = from + i * step };
         return ImmutableCollectionsMarshal.AsImmutableArray(points);
+    }
+
+    private WristPoint PointAt(double wristMm, GlanceRoom room)
+    {
+        var worn = _lies.Turns.On(wristMm);
+        var lie = _lies.At(worn.CircumferenceMm);
+        var glance = _liningUp.Glance(lie, worn.PitchMm, worn.AveragingMm, room);
+        return new WristPoint(wristMm, worn.CircumferenceMm, worn.WirePerTurnMm, lie.Turns, glance.Cover, glance.CoverExact, glance.RelativeAveraged,
+            glance.FailsMix, glance.FailsColumns);
     }
 
     private WristsServed WristsOf(ImmutableArray<WristPoint> curve, int overlapTurns)
@@ -166,21 +171,33 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         }
     }
 
-    private static ImmutableArray<(double, double)> Failing(ImmutableArray<WristPoint> curve)
+    private ImmutableArray<WishFailure> Failing(ImmutableArray<WristPoint> curve)
     {
-        var stretches = ImmutableArray.CreateBuilder<(double, double)>();
+        var room = new GlanceRoom();
+        var stretches = ImmutableArray.CreateBuilder<WishFailure>();
         for (var i = 0; i < curve.Length;)
         {
-            if (!curve[i].FailsWish)
-            {
-                i++;
-                continue;
-            }
-            var first = i;
-            while (i < curve.Length && curve[i].FailsWish) i++;
-            stretches.Add((curve[first].WristMm, curve[i - 1].WristMm));
+            var first = i++;
+            while (i < curve.Length && Alike(curve[i], curve[first])) i++;
+            if (!curve[first].FailsWish) continue;
+            stretches.Add(new WishFailure(first == 0 ? curve[0].WristMm : Border(curve[first], curve[first - 1]),
+                i == curve.Length ? curve[^1].WristMm : Border(curve[i - 1], curve[i]), curve[first].FailsMix, curve[first].FailsColumns));
         }
         return stretches.ToImmutable();
+
+        static bool Alike(WristPoint one, WristPoint other) => (one.FailsMix, one.FailsColumns) == (other.FailsMix, other.FailsColumns);
+
+        // The last wrist found to be as the one inside is.
+        double Border(WristPoint inside, WristPoint outside)
+        {
+            while (Math.Abs(outside.WristMm - inside.WristMm) > WishFailure.BorderMm)
+            {
+                cancel.ThrowIfCancellationRequested();
+                var middle = PointAt((inside.WristMm + outside.WristMm) / 2, room);
+                (inside, outside) = Alike(middle, inside) ? (middle, outside) : (inside, middle);
+            }
+            return inside.WristMm;
+        }
     }
 
     private MassReport MassOf(ImmutableArray<KindCount> counts, WireReport wire, double turns)

@@ -10,6 +10,9 @@ internal static class CurveParts
     /// <summary>Height of the bar that marks wrists which fail the wish, mm.</summary>
     internal const double BarMm = 2.4;
 
+    /// <summary>Least length of such a bar, mm.</summary>
+    internal const double LeastBarMm = 1.2;
+
     /// <summary>Stretches of neighbouring wrists that have a reading, each as a line; one wrist alone makes none.</summary>
     internal static IEnumerable<Outline> Runs(ImmutableArray<WristPoint> curve, Func<WristPoint, double?> reading, Func<WristPoint, Point> at)
     {
@@ -30,10 +33,13 @@ internal static class CurveParts
     /// <summary>Hatched bars for the wrists that fail the wish.</summary>
     internal static IEnumerable<Mark> Fails(Reckoned reckoned, Func<double, double> x, double leftMm, double rightMm, double topMm, Palette inks)
     {
-        // Half a step to each side: one wrist that fails is a place, not a line.
-        var half = reckoned.Choices.CurveStepMm / 2;
-        foreach (var (from, to) in reckoned.Wrists.WishFailsMm)
-            foreach (var mark in Bar(new Box(Math.Max(leftMm, x(from - half)), topMm, Math.Min(rightMm, x(to + half)), topMm + BarMm), inks, "fails")) yield return mark;
+        foreach (var stretch in reckoned.Wrists.WishFails)
+        {
+            // A place can be seen, a line cannot.
+            var (from, to) = (x(stretch.FromMm), x(stretch.ToMm));
+            var more = Math.Max(0, LeastBarMm - (to - from)) / 2;
+            foreach (var mark in Bar(new Box(Math.Max(leftMm, from - more), topMm, Math.Min(rightMm, to + more), topMm + BarMm), inks, "fails")) yield return mark;
+        }
     }
 
     /// <summary>One such bar.</summary>

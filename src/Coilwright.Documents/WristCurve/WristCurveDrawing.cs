@@ -99,8 +99,8 @@ public static class WristCurveDrawing
         {
             language.Fill(words.Shows, ("from", language.Length(reckoned.Curve[0].WristMm)), ("to", language.Length(reckoned.Curve[^1].WristMm))),
         };
-        foreach (var (from, to) in reckoned.Wrists.WishFailsMm.Take(6))
-            sentences.Add(language.Fill(words.Fails, ("from", language.Length(from)), ("to", language.Length(to))));
+        foreach (var stretch in reckoned.Wrists.WishFails.Take(6))
+            sentences.Add(language.Fill(words.Fails, ("from", language.Length(stretch.FromMm)), ("to", language.Length(stretch.ToMm))));
         return string.Join(' ', sentences);
     }
 }

@@ -180,7 +180,7 @@ public static class WristCurveSheet
                 ((at, middle) => [new Line(new Point(at, middle), new Point(at + SampleMm, middle), ThickPen)], words.Averaged),
                 ((at, middle) => [new Line(new Point(at, middle), new Point(at + SampleMm, middle), ThinPen)], words.Exact),
             ];
-            if (!_reckoned.Wrists.WishFailsMm.IsEmpty)
+            if (!_reckoned.Wrists.WishFails.IsEmpty)
                 all.Add(((at, middle) => [.. CurveParts.Bar(Box.At(at, middle - CurveParts.BarMm / 2, SampleMm, CurveParts.BarMm), _style.Inks, "legend-swatch")], words.NotAsWished));
             return all;
         }

@@ -76,7 +76,10 @@ internal static class EnglishReport
         RepeatLinesUp = "It comes round to the same place on every turn.",
         RepeatFallsBack = "On each turn it lands {mm:size} before where it lay on the turn below.",
         RepeatRunsAhead = "On each turn it lands {mm:size} past where it lay on the turn below.",
-        WishFails = "Your wish for lining up is not met on wrists from {fromMm:length} to {toMm:length}.",
+        MixFails = "On wrists from {fromMm:length} to {toMm:length} it lines up more than you wish.",
+        ColumnsFail = "On wrists from {fromMm:length} to {toMm:length} the columns you wish for do not come.",
+        BothFail = "On wrists from {fromMm:length} to {toMm:length} it lines up where you want a mix, and the columns you wish for do not come.",
+        WishMet = "On every wrist from {fromMm:length} to {toMm:length} it lies as you wish, as far as it can be judged.",
 
         Wire = "Wire to cut",
         Cut = "Cut",

@@ -76,7 +76,10 @@ internal static class GermanReport
         RepeatLinesUp = "Er kommt auf jeder Windung wieder an dieselbe Stelle.",
         RepeatFallsBack = "Auf jeder Windung landet er {mm:size} vor seiner Stelle auf der vorigen.",
         RepeatRunsAhead = "Auf jeder Windung landet er {mm:size} hinter seiner Stelle auf der vorigen.",
-        WishFails = "An Handgelenken von {fromMm:length} bis {toMm:length} liegen die Perlen nicht so übereinander, wie es gewünscht ist.",
+        MixFails = "An Handgelenken von {fromMm:length} bis {toMm:length} liegt mehr Gleiches über Gleichem, als gewünscht ist.",
+        ColumnsFail = "An Handgelenken von {fromMm:length} bis {toMm:length} kommen die gewünschten Säulen nicht zustande.",
+        BothFail = "An Handgelenken von {fromMm:length} bis {toMm:length} liegt Gleiches über Gleichem, wo es gemischt sein soll, und die gewünschten Säulen kommen nicht zustande.",
+        WishMet = "An jedem Handgelenk von {fromMm:length} bis {toMm:length} liegt es so, wie es gewünscht ist, soweit sich das beurteilen lässt.",
 
         Wire = "Draht zuschneiden",
         Cut = "Abschneiden",

@@ -131,7 +131,7 @@ public class LiningUpAgainstLatticeTests
     {
         var model = new LiningUpModel(p.Piece, Choices);
         var report = model.Measure(p.Lie, p.PitchMm, p.AveragingMm, 1);
-        Assert.Equal(new LiningUpGlance(report.Cover, report.CoverExact, report.RelativeAveraged, report.FailsWish),
+        Assert.Equal(new LiningUpGlance(report.Cover, report.CoverExact, report.RelativeAveraged, report.FailsMix, report.FailsColumns),
             model.Glance(p.Lie, p.PitchMm, p.AveragingMm) with { AgainstWish = null });
     }, iter: 200);
 

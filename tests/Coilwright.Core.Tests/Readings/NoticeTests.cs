@@ -244,7 +244,7 @@ public class NoticeTests
     {
         var piece = Rounds(10) with { Wishes = new Wishes { LiningUp = LiningUpWish.Columns, Groups = Wishes.None.Groups.Add("round", LiningUpWish.Mix) } };
         Assert.True(Of(piece).LiningUp is { FailsWish: false, Cover: null });
-        Assert.Empty(Of(piece).Wrists.WishFailsMm);
+        Assert.Empty(Of(piece).Wrists.WishFails);
     }
 
     [Theory]

@@ -76,9 +76,9 @@ public class SmallPicturesTests
     public void Wrists_on_which_the_wish_fails_are_hatched_and_no_others()
     {
         var given = DrawnPieces.Reckoned("repeat");
-        var none = given with { Wrists = given.Wrists with { WishFailsMm = [] } };
+        var none = given with { Wrists = given.Wrists with { WishFails = [] } };
         Assert.Empty(WristCurveSheet.Of(none).Of("fails"));
-        var some = given with { Wrists = given.Wrists with { WishFailsMm = [(150, 158), (180, 184)] } };
+        var some = given with { Wrists = given.Wrists with { WishFails = [new(150, 158, true, false), new(180, 184, false, true)] } };
         var boxes = WristCurveSheet.Of(some).Of("fails").Select(m => ((Shape)m.Mark).Outline.Bounds!.Value).ToArray();
         // A frame and its lines for each.
         Assert.Equal(4, boxes.Length);

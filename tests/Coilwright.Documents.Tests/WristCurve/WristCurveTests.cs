@@ -22,8 +22,8 @@ public class WristCurveTests
         return reckoned with
         {
             WristMm = wristMm,
-            Curve = [.. Enumerable.Range(0, 11).Select(i => new WristPoint(150 + i, 200, 200, 3, i == 4 ? null : i / 10.0, i / 10.0, 1, i >= 7))],
-            Wrists = reckoned.Wrists with { WishFailsMm = [(157, 160)] },
+            Curve = [.. Enumerable.Range(0, 11).Select(i => new WristPoint(150 + i, 200, 200, 3, i == 4 ? null : i / 10.0, i / 10.0, 1, i >= 7, false))],
+            Wrists = reckoned.Wrists with { WishFails = [new(157, 160, true, false)] },
         };
     }
 
@@ -63,11 +63,11 @@ public class WristCurveTests
     }
 
     [Fact]
-    public void Wrists_that_fail_the_wish_carry_a_hatched_bar_from_half_a_step_before_to_half_a_step_after()
+    public void Wrists_that_fail_the_wish_carry_a_hatched_bar_from_border_to_border()
     {
         var bar = Boxes(Drawn(), "fails").Aggregate((a, b) => a.With(b));
         var half = 0.125; // half the bar's line
-        Assert.Equal(12 + 6.5 * 10 - half, bar.LeftMm, RoundingMm);
+        Assert.Equal(12 + 7 * 10 - half, bar.LeftMm, RoundingMm);
         Assert.Equal(112 + half, bar.RightMm, RoundingMm);
         Assert.Contains(Drawn().Description.Split('.'), s => s.Contains("Not as wished from 157 mm", StringComparison.Ordinal));
     }

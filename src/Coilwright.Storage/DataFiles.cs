@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 using Coilwright.Storage.Binding;
@@ -39,6 +40,16 @@ public static class DataFiles
             Choices = choices,
             AdultWrists = adults.Wrists,
         }, []);
+    }
+
+    /// <summary>Reads the small catalogue of beads, by key.</summary>
+    /// <param name="folder">The folder that holds <c>beads/</c>.</param>
+    /// <param name="data">The rest of the data: a bead may name its material.</param>
+    public static (ImmutableArray<CatalogueBead> Beads, ImmutableArray<Fault> Faults) LoadCatalogue(string folder, ReckoningData data)
+    {
+        var faults = ImmutableArray.CreateBuilder<Fault>();
+        var beads = Each<CatalogueBead>(Path.Combine(folder, "beads"), faults, (at, name, list) => DataBinder.Catalogue(at, name, data, list));
+        return ([.. beads.OrderBy(b => b.Key, StringComparer.Ordinal)], faults.ToImmutable());
     }
 
     private static List<T> Each<T>(string folder, ImmutableArray<Fault>.Builder faults, DataBinder.Reader<T> read) where T : class

@@ -23,6 +23,39 @@ public class DataFilesTests
         Assert.Equal(keys, TestData.Data.Materials.Keys);
     }
 
+    [Fact]
+    public void Every_bead_of_the_catalogue_is_read_has_a_source_and_goes_on_the_wire()
+    {
+        var (beads, faults) = DataFiles.LoadCatalogue(DataFiles.DefaultFolder, TestData.Data);
+        Assert.Empty(faults);
+        var keys = Directory.GetFiles(Path.Combine(TestData.Root, "data", "beads")).Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal);
+        Assert.Equal(keys, beads.Select(b => b.Key));
+        Assert.All(beads, b => Assert.Equal("common practice, no source", b.Source));
+        // A colour is hers, and a size without a hole would be no help with memory wire.
+        Assert.All(beads, b => Assert.True(b.Bead.Colours.IsDefaultOrEmpty && b.Bead.BoreMm > 0));
+    }
+
+    // Sources of the ranges across: three trade tables of seed beads, as read; they differ, so the middle of what was read is taken.
+    [Theory]
+    [InlineData("seed-15-0", 1.3, 1.5)]
+    [InlineData("seed-11-0", 1.8, 2.2)]
+    [InlineData("seed-8-0", 2.5, 3.0)]
+    [InlineData("seed-6-0", 3.3, 4.0)]
+    public void Seed_beads_are_as_wide_as_the_middle_of_what_trade_tables_say(string key, double leastMm, double mostMm) =>
+        Assert.Equal((leastMm + mostMm) / 2, DataFiles.LoadCatalogue(DataFiles.DefaultFolder, TestData.Data).Beads.Single(b => b.Key == key).Bead.WidthMm, 0.005);
+
+    [Fact]
+    public void A_broken_bead_of_the_catalogue_is_told_with_its_file()
+    {
+        using var folder = new TempFolder();
+        Directory.CreateDirectory(Path.Combine(folder.Path, "beads"));
+        File.WriteAllText(Path.Combine(folder.Path, "beads", "odd.json"), """{ "key": "odd", "kind": "round", "label": "6", "bead": { "id": "other", "shape": "round", "lengthMm": 6 }, "sizes": {} }""");
+        var (beads, faults) = DataFiles.LoadCatalogue(folder.Path, TestData.Data);
+        Assert.Empty(beads);
+        Assert.Equal(["key", "sizes.source"], faults.Select(f => f.Field).Order(StringComparer.Ordinal));
+        Assert.All(faults, f => Assert.Contains("odd.json", f.Values["file"], StringComparison.Ordinal));
+    }
+
     // Source: a spring-trade property table, 0.286 and 0.284 lb/in3, 28e6 and 30e6 psi. 1 lb/in3 = 27.679905 g/cm3 and 1 psi = 0.006894757 MPa (from
     // the definitions of pound, inch and standard gravity). Tolerances: half of the last digit of the printed figure.
     [Theory]

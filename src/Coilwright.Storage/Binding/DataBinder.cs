@@ -15,6 +15,8 @@ internal static class DataBinder
     private static readonly FieldSet Figure = new("value", "unit", "from", "to", "basis", "source", "note");
     private static readonly FieldSet Chosen = new("value", "unit", "basis", "reason", "source");
     private static readonly FieldSet MaterialFields = new("key", "name", "isMetal", "density");
+    private static readonly FieldSet CatalogueFields = new("key", "kind", "label", "bead", "sizes");
+    private static readonly FieldSet SizesFields = new("source", "note");
     private static readonly FieldSet SteelFields = new("key", "name", "density", "youngsModulus", "shearModulus", "tensileStrength");
     private static readonly FieldSet StrengthFields = new("unit", "diameterUnit", "source", "note", "rows");
     private static readonly FieldSet StrengthRow = new("over", "upTo", "min", "max", "note");
@@ -39,6 +41,25 @@ internal static class DataBinder
         var metal = fields.Require("isMetal") ? fields.YesOrNo("isMetal") : null;
         var density = Read(fields, "density", "g/cm3", Limits.Above0To(25, "g/cm3"));
         return key is not null && metal is { } m && density is { } d ? new BeadMaterial(key, d.Value, m, d.Source) : null;
+    }
+
+    /// <summary>A bead of the catalogue: its own fields are those of a piece file.</summary>
+    public static CatalogueBead? Catalogue(JsonValue at, string fileName, ReckoningData data, FaultList faults)
+    {
+        if (Fields.Of(at, CatalogueFields, faults) is not { } fields) return null;
+        var key = Key(fields, fileName);
+        var kind = fields.Require("kind") ? fields.Text("kind", mayBeEmpty: false) : null;
+        var label = fields.Require("label") ? fields.Text("label", mayBeEmpty: false) : null;
+        string? source = null;
+        if (fields.Require("sizes") && fields.Inner("sizes", SizesFields) is { } sizes)
+        {
+            source = sizes.Require("source") ? sizes.Text("source", most: 1000, mayBeEmpty: false) : null;
+            sizes.Text("note", most: 1000);
+        }
+        var bead = fields.Require("bead") && fields["bead"] is { } described ? new BeadBinder(data, faults).Bind(described).Bead : null;
+        if (bead is not null && bead.Id != key) fields.Fault("key", FaultCodes.WordUnknown, ("known", bead.Id), ("nearest", bead.Id));
+        return key is not null && kind is not null && label is not null && source is not null && bead is not null
+            ? new CatalogueBead(key, kind, label, bead, source) : null;
     }
 
     /// <summary>A steel of coil wire.</summary>

@@ -23,7 +23,13 @@ public sealed class BeadDraft
     public static BeadDraft Of(Piece piece, Bead bead) => new(piece, bead.Id, bead.Description);
 
     /// <summary>The like of a bead, as another colour of it.</summary>
-    public static BeadDraft Like(Piece piece, Bead bead) => new(piece, null, bead.Description with { Id = "", Lot = null });
+    public static BeadDraft Like(Piece piece, Bead bead) => From(piece, bead.Description);
+
+    /// <summary>A bead that is described already, for a piece that has it not.</summary>
+    public static BeadDraft From(Piece piece, BeadDescription bead) => new(piece, null, bead with { Id = "", Lot = null });
+
+    /// <summary>How a bead without a colour is drawn.</summary>
+    public static Srgb Plain { get; } = new(0xb9, 0xb2, 0xa4);
 
     /// <summary>Id of the bead that is changed; null for a new one.</summary>
     public string? Own => _own;
@@ -49,7 +55,7 @@ public sealed class BeadDraft
     }
 
     /// <summary>Her colour as the browser writes it; a plain one when she gave none.</summary>
-    public string ColourText => Bead.Colours.IsDefaultOrEmpty ? "#b9b2a4" : Bead.Colours[0].ToString();
+    public string ColourText => (Bead.Colours.IsDefaultOrEmpty ? Plain : Bead.Colours[0]).ToString();
 
     /// <summary>Takes a colour as the browser writes it.</summary>
     public void TakeColour(string? text)

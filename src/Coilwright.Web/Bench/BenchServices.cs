@@ -29,6 +29,7 @@ internal static class BenchServices
         services.AddSingleton<Reckoner>();
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();
+        services.AddSingleton<Catalogue>();
         services.AddHostedService<FirstPieceReady>();
         services.AddSingleton<PieceNews>();
         services.AddScoped<BenchSession>();

@@ -53,4 +53,10 @@ public sealed record BenchWords
 
     /// <summary>Trying what would end a notice.</summary>
     public required CureWords Cure { get; init; }
+
+    /// <summary>The small catalogue of beads.</summary>
+    public required CatalogueWords Catalogue { get; init; }
+
+    /// <summary>The piece again in other colours.</summary>
+    public required ColourwayWords Colourway { get; init; }
 }

@@ -22,5 +22,7 @@ internal static class EnglishBench
         Backup = EnglishBenchBackup.Make(),
         ShelfTrouble = EnglishBenchShelfTrouble.Make(),
         Cure = EnglishBenchCure.Make(),
+        Catalogue = EnglishBenchCatalogue.Make(),
+        Colourway = EnglishBenchColourway.Make(),
     };
 }

@@ -22,5 +22,7 @@ internal static class GermanBench
         Backup = GermanBenchBackup.Make(),
         ShelfTrouble = GermanBenchShelfTrouble.Make(),
         Cure = GermanBenchCure.Make(),
+        Catalogue = GermanBenchCatalogue.Make(),
+        Colourway = GermanBenchColourway.Make(),
     };
 }

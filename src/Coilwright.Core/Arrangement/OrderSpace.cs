@@ -78,7 +78,7 @@ public sealed class OrderSpace
             var worn = lies.Turns.On(wrist.WristMm);
             var glance = model.Glance(lies.At(worn.CircumferenceMm), worn.PitchMm, worn.AveragingMm, room);
             loss += wrist.Weight * (glance.AgainstWish ?? 0);
-            if (!glance.FailsWish) continue;
+            if (!(glance.FailsMix || glance.FailsColumns)) continue;
             failing.Add(wrist.WristMm);
             if (stopAtFailure) return new OrderJudgement(null, failing.ToImmutable());
         }

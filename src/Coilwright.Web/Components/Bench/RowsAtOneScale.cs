@@ -28,8 +28,7 @@ internal static class RowsAtOneScale
                 Close = true,
                 Paper = false,
                 MarginMm = 3,
-                Units = preferences.Units,
-                Language = preferences.Language,
+                Language = preferences.Speech,
             }))];
             var next = Math.Clamp(scale * widthMm / pictures.Max(p => p.WidthMm), TurnRowsOptions.LeastScale, TurnRowsOptions.MostScale);
             if (Math.Abs(next / scale - 1) < 0.01) break;

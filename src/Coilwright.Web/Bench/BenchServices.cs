@@ -27,6 +27,8 @@ internal static class BenchServices
         services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<SqliteShelf>());
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
+        services.AddSingleton<JobList>();
+        services.AddHostedService(s => s.GetRequiredService<JobList>());
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ExamplePieces>();
         services.AddSingleton<Catalogue>();

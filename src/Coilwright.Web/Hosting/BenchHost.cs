@@ -63,6 +63,7 @@ public static class BenchHost
         app.MapPieceFiles();
         app.MapSheetFiles();
         app.MapBackupFile();
+        app.MapJobFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -40,7 +40,18 @@ public sealed class QuietCores : TaskScheduler, IDisposable
     private static extern int SetPriority(int which, int who, int niceness);
 
     /// <inheritdoc/>
-    protected override void QueueTask(Task task) => _tasks.Add(task);
+    protected override void QueueTask(Task task)
+    {
+        try
+        {
+            _tasks.Add(task);
+        }
+        catch (InvalidOperationException)
+        {
+            // The program ends: what still runs is on its way out, and may ask for helping hands a last time.
+            ThreadPool.UnsafeQueueUserWorkItem(t => TryExecuteTask(t), task, preferLocal: false);
+        }
+    }
 
     /// <inheritdoc/>
     protected override bool TryExecuteTaskInline(Task task, bool taskWasPreviouslyQueued) => t_mine == this && TryExecuteTask(task);

@@ -47,7 +47,8 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
         }
     }
 
-    private MadeSheet Make(ShelvedPiece piece, SheetChoice choice)
+    /// <summary>Makes a sheet here and now, for whoever has time. Nothing of it is kept.</summary>
+    public MadeSheet Make(ShelvedPiece piece, SheetChoice choice)
     {
         var reckoned = reckoner.Reckon(piece, choice.WristMm);
         ImmutableArray<DocumentFile> files = [.. DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, choice.Setup, choice.Language)];

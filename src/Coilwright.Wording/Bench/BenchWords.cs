@@ -59,4 +59,7 @@ public sealed record BenchWords
 
     /// <summary>The piece again in other colours.</summary>
     public required ColourwayWords Colourway { get; init; }
+
+    /// <summary>Work that goes on while she does something else.</summary>
+    public required JobWords Jobs { get; init; }
 }

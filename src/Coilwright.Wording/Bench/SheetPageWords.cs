@@ -50,4 +50,13 @@ public sealed record SheetPageWords
 
     /// <summary>Some of it cannot be made.</summary>
     public required string NotMade { get; init; }
+
+    /// <summary>Makes the sheet on every paper at once.</summary>
+    public required string EveryPaper { get; init; }
+
+    /// <summary>Makes the sheets of all pieces at once, like this one.</summary>
+    public required string AllPieces { get; init; }
+
+    /// <summary>So many jobs wait that there is no room for another.</summary>
+    public required string TooManyJobs { get; init; }
 }

@@ -24,5 +24,6 @@ internal static class EnglishBench
         Cure = EnglishBenchCure.Make(),
         Catalogue = EnglishBenchCatalogue.Make(),
         Colourway = EnglishBenchColourway.Make(),
+        Jobs = EnglishBenchJobs.Make(),
     };
 }

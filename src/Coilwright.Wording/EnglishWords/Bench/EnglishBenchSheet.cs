@@ -21,5 +21,8 @@ internal static class EnglishBenchSheet
         Look = "The sheet as it will be saved",
         Making = "The sheet is being set.",
         NotMade = "A part of the sheet cannot be made:",
+        EveryPaper = "Every paper at once",
+        AllPieces = "All my pieces, like this",
+        TooManyJobs = "Too much is in hand already. Wait until some of it is done, or stop it.",
     };
 }

@@ -24,5 +24,6 @@ internal static class GermanBench
         Cure = GermanBenchCure.Make(),
         Catalogue = GermanBenchCatalogue.Make(),
         Colourway = GermanBenchColourway.Make(),
+        Jobs = GermanBenchJobs.Make(),
     };
 }

@@ -21,5 +21,8 @@ internal static class GermanBenchSheet
         Look = "Das Blatt, wie es gespeichert wird",
         Making = "Das Blatt wird gesetzt.",
         NotMade = "Ein Teil des Blattes lässt sich nicht herstellen:",
+        EveryPaper = "Alle Papiere auf einmal",
+        AllPieces = "Alle meine Stücke, so wie dieses",
+        TooManyJobs = "Es ist schon zu viel in Arbeit. Warten, bis etwas davon fertig ist, oder es anhalten.",
     };
 }

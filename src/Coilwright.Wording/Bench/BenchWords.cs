@@ -62,4 +62,7 @@ public sealed record BenchWords
 
     /// <summary>Work that goes on while she does something else.</summary>
     public required JobWords Jobs { get; init; }
+
+    /// <summary>The page of better orders.</summary>
+    public required IdeasPageWords Ideas { get; init; }
 }

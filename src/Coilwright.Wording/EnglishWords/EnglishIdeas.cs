@@ -6,7 +6,7 @@ internal static class EnglishIdeas
     internal static IdeaWords Make() => new()
     {
         Heading = "Ideas",
-        Now = "As it is strung, {against:percent} of what you wish something of lies against your wish, over {wrists} {wrists:wrist|wrists}.",
+        Now = "As it is strung, {against:percent} of the groups' length lies against your wish, on average over {wrists} {wrists:wrist|wrists}.",
         NowFails = "Your wish fails on {wrists}.",
         NowHolds = "Your wish holds on every one of them.",
         SmallestCure = "The smallest change that cures it",

@@ -25,5 +25,6 @@ internal static class EnglishBench
         Catalogue = EnglishBenchCatalogue.Make(),
         Colourway = EnglishBenchColourway.Make(),
         Jobs = EnglishBenchJobs.Make(),
+        Ideas = EnglishBenchIdeas.Make(),
     };
 }

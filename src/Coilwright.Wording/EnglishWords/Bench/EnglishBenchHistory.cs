@@ -41,6 +41,7 @@ internal static class EnglishBenchHistory
             ["put-between"] = "Strung beads between others",
             ["name-group"] = "Made a group",
             ["ungroup"] = "Let a group be no group",
+            ["set-runs"] = "Gave runs of spacers other counts",
             ["set-order-text"] = "Wrote the order as text",
             ["add-bead"] = "Added a bead to the piece",
             ["change-bead"] = "Described a bead anew",

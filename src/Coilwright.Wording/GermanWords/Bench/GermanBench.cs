@@ -25,5 +25,6 @@ internal static class GermanBench
         Catalogue = GermanBenchCatalogue.Make(),
         Colourway = GermanBenchColourway.Make(),
         Jobs = GermanBenchJobs.Make(),
+        Ideas = GermanBenchIdeas.Make(),
     };
 }

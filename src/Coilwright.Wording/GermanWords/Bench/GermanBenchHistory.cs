@@ -41,6 +41,7 @@ internal static class GermanBenchHistory
             ["put-between"] = "Perlen zwischen andere gefädelt",
             ["name-group"] = "Eine Gruppe gemacht",
             ["ungroup"] = "Eine Gruppe aufgelöst",
+            ["set-runs"] = "Reihen von Zwischenperlen andere Anzahlen gegeben",
             ["set-order-text"] = "Die Reihenfolge als Text geschrieben",
             ["add-bead"] = "Dem Stück eine Perle hinzugefügt",
             ["change-bead"] = "Eine Perle neu beschrieben",

@@ -3,8 +3,11 @@ namespace Coilwright.Wording;
 /// <summary>The page of two versions side by side.</summary>
 public sealed record CompareWords
 {
-    /// <summary>Heading, and the way to it.</summary>
+    /// <summary>Heading.</summary>
     public required string Heading { get; init; }
+
+    /// <summary>The way to it.</summary>
+    public required string Link { get; init; }
 
     /// <summary>What is seen.</summary>
     public required string Lead { get; init; }
@@ -41,7 +44,4 @@ public sealed record CompareWords
 
     /// <summary>Only the order in which the beads are strung differs.</summary>
     public required string OrderAlone { get; init; }
-
-    /// <summary>The rows of a version, as read aloud: {name}.</summary>
-    public required string RowsOf { get; init; }
 }

@@ -23,6 +23,9 @@ public sealed record HistoryWords
     /// <summary>A state by its number, and when it came about: {state}, {date}.</summary>
     public required string State { get; init; }
 
+    /// <summary>A state by its number alone: {state}.</summary>
+    public required string StateAlone { get; init; }
+
     /// <summary>A state by its name and number: {name}, {state}.</summary>
     public required string NamedState { get; init; }
 

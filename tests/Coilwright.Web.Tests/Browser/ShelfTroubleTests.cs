@@ -41,6 +41,15 @@ public sealed class ShelfTroubleTests(BenchInBrowser browser)
             await page.Locator($".piece-cards a[href='{piece}']").ClickAsync();
             await Expect(Tape(page)).ToHaveTextAsync($"{Strung - 2}");
             await Expect(Note(page)).ToContainTextAsync("2 steps");
+            // Closing the page would lose it, so the browser asks first.
+            var asked = new TaskCompletionSource<string>();
+            page.Dialog += async (_, dialog) =>
+            {
+                await dialog.DismissAsync();
+                asked.TrySetResult(dialog.Type);
+            };
+            await page.CloseAsync(new PageCloseOptions { RunBeforeUnload = true });
+            Assert.Equal("beforeunload", await asked.Task.WaitAsync(TimeSpan.FromSeconds(20)));
             // Not yet written, a step is taken back on the page alone.
             await page.Button("Take back").ClickAsync();
             await Expect(Tape(page)).ToHaveTextAsync($"{Strung - 1}");
@@ -150,6 +159,7 @@ public sealed class ShelfTroubleTests(BenchInBrowser browser)
             await Expect(page.Locator(".shelf-trouble")).ToContainTextAsync(file);
             Assert.DoesNotContain("Exception", await page.ContentAsync(), StringComparison.Ordinal);
             Assert.Equal(spoilt, await File.ReadAllBytesAsync(file));
+            await Barriers.NoneAsync(page);
             await File.WriteAllBytesAsync(file, sound);
             await page.Button("Try again").ClickAsync();
             await Expect(page.Locator(".bench, .piece-cards li, .backup").First).ToBeVisibleAsync();

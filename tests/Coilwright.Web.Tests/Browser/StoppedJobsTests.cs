@@ -29,7 +29,7 @@ public sealed class StoppedJobsTests(BenchInBrowser bench) : IClassFixture<Bench
         await Expect(waiting).ToContainTextAsync("Stopped.");
         await page.Locator(".job", new PageLocatorOptions { HasText = "Every sheet of" }).GetByRole(AriaRole.Button).ClickAsync();
         await Expect(page.Locator(".job", new PageLocatorOptions { HasText = "Every sheet of" })).ToContainTextAsync("Stopped.", new LocatorAssertionsToContainTextOptions { Timeout = 30_000 });
-        await Barriers.AssertNoneAsync(visit, Screen.Phone, frames: false);
+        await Barriers.NoneAsync(visit.Page, frames: false);
         while (await page.Locator(".job").CountAsync() is var left and > 0)
         {
             await page.Locator(".job").First.GetByRole(AriaRole.Button).ClickAsync();

@@ -10,7 +10,7 @@ namespace Coilwright.Web.Tests.Browser;
 public sealed class TrialsPageTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
     // The smallest whole picture there is room for here: 2 by 1 pixels (PNG, checked by the browser itself, which draws it).
-    private static readonly byte[] Png = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAIAAAABCAIAAAB7QOjdAAAAD0lEQVQI12Nc4aXMwMAAAAX8ARfq0I2fAAAAAElFTkSuQmCC");
+    internal static readonly byte[] Png = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAIAAAABCAIAAAB7QOjdAAAAD0lEQVQI12Nc4aXMwMAAAAX8ARfq0I2fAAAAAElFTkSuQmCC");
 
     private static int Strung => Examples.Boardwalk.Order.Count;
 

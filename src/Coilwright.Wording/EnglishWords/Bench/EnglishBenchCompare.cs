@@ -6,6 +6,7 @@ internal static class EnglishBenchCompare
     internal static CompareWords Make() => new()
     {
         Heading = "Two versions side by side",
+        Link = "Side by side",
         Lead = "Both are drawn to one scale, each on the wrist it is made for.",
         One = "One version",
         Other = "The other version",
@@ -18,6 +19,5 @@ internal static class EnglishBenchCompare
         Turns = "Turns when worn",
         Wrist = "Wrist",
         OrderAlone = "The beads are the same; the order they are strung in is not.",
-        RowsOf = "Turn rows, {name}",
     };
 }

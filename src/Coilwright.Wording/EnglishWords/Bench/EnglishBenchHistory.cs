@@ -13,6 +13,7 @@ internal static class EnglishBenchHistory
         NoVersions = "No version has a name yet. Give one to a state that you want to find again.",
         Steps = "All steps, the last one first",
         State = "state {state}, {date}",
+        StateAlone = "state {state}",
         NamedState = "{name} (state {state})",
         Now = "as it is now",
         GoBack = "Go back to this",

@@ -6,6 +6,7 @@ internal static class GermanBenchCompare
     internal static CompareWords Make() => new()
     {
         Heading = "Zwei Fassungen nebeneinander",
+        Link = "Nebeneinander",
         Lead = "Beide sind im gleichen Maßstab gezeichnet, jede auf dem Handgelenk, für das sie gemacht ist.",
         One = "Die eine Fassung",
         Other = "Die andere Fassung",
@@ -18,6 +19,5 @@ internal static class GermanBenchCompare
         Turns = "Windungen am Arm",
         Wrist = "Handgelenk",
         OrderAlone = "Die Perlen sind dieselben, nur die Reihenfolge ist anders.",
-        RowsOf = "Windungsreihen, {name}",
     };
 }

@@ -13,6 +13,7 @@ internal static class GermanBenchHistory
         NoVersions = "Noch hat keine Fassung einen Namen. Wer einen Stand wiederfinden will, gibt ihm einen.",
         Steps = "Alle Schritte, der letzte zuerst",
         State = "Stand {state}, {date}",
+        StateAlone = "Stand {state}",
         NamedState = "{name} (Stand {state})",
         Now = "wie es jetzt ist",
         GoBack = "Hierhin zurück",

@@ -1,0 +1,50 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>Ideas for a better order: looked for as work of the program, and one of them strung.</summary>
+public sealed class IdeasTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
+{
+    private static readonly LocatorAssertionsToBeVisibleOptions Patient = new() { Timeout = 60_000 };
+
+    private static ILocator Button(IPage page, string name) => page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = name });
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task An_idea_is_found_strung_and_taken_back(bool phone)
+    {
+        var screen = phone ? Screen.Phone : Screen.Desktop;
+        await using var visit = await bench.VisitAsync(screen);
+        await visit.OpenAsync();
+        var page = visit.Page;
+        var before = await OrderOf(page);
+        await visit.OpenAsync((await page.Locator(".piece-papers a[href$='/ideas']").GetAttributeAsync("href"))!);
+        var piece = page.Url;
+        if (await page.Locator(".idea").CountAsync() == 0) await Button(page, "Look for ideas").ClickAsync();
+        // The work is the program's: the page may be loaded anew meanwhile.
+        await visit.OpenAsync(piece);
+        await Expect(Button(page, "String it like this: The best found")).ToBeVisibleAsync(Patient);
+        await Expect(page.Locator(".idea")).Not.ToHaveCountAsync(1);
+        await Barriers.NoneAsync(visit.Page);
+
+        if (!await Button(page, "String it like this: The best found").IsEnabledAsync()) await Button(page, "Look again").ClickAsync();
+        await Button(page, "String it like this: The best found").ClickAsync();
+        await page.WaitForURLAsync("**/piece/*");
+        await Expect(page.Locator(".bench-rows")).ToBeVisibleAsync();
+        await Expect(Button(page, "Take back")).ToBeEnabledAsync();
+        Assert.NotEqual(before, await OrderOf(page));
+        await Button(page, "Take back").ClickAsync();
+        await Expect(page.Locator(".rows-beads [role=option]")).ToHaveCountAsync(before.Length);
+        Assert.Equal(before, await OrderOf(page));
+    }
+
+    // What each bead of the rows is, from the starting end: "1, Amazonite nugget, A, turn 1, ..." without its place.
+    private static async Task<string[]> OrderOf(IPage page)
+    {
+        var beads = page.Locator(".rows-beads [role=option]");
+        await Expect(beads.First).ToBeAttachedAsync();
+        return [.. (await beads.EvaluateAllAsync<string[]>("all => all.map(b => b.getAttribute('aria-label') ?? b.textContent)")).Select(b => b.Split(',')[1])];
+    }
+}

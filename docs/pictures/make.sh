@@ -1,10 +1,7 @@
 #!/usr/bin/env bash
-# Draws the pictures of the README anew from the example pieces. Needs chromium, Node.js, ImageMagick (convert) and rsvg-convert (librsvg2-bin).
+# Takes the pictures of the README anew, from the example pieces. Needs chromium, Node.js and ImageMagick (convert).
 set -euo pipefail
 cd "$(dirname "$0")/../.."
-
-dotnet run --project src/Coilwright.Cli -- reckon examples/tidewrack.piece.json --draw docs/pictures/turn-rows.svg >/dev/null
-rsvg-convert --width 1600 docs/pictures/turn-rows.svg --output docs/pictures/turn-rows.png
 
 # The bench with an empty shelf, so with the examples on it.
 shelf=$(mktemp -d)

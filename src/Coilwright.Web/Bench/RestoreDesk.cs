@@ -8,20 +8,32 @@ namespace Coilwright.Web.Bench;
 /// <remarks>Belongs to one page. The file is gone when the page is.</remarks>
 internal sealed class RestoreDesk(IShelfBackup backup, PieceNews news, Reckoner reckoner, SheetMaker sheets) : IDisposable
 {
+    // A page that is drawn for every piece that comes would be slower than what it tells of.
+    private const long ToldEvery = 2 * 1024 * 1024;
+
     private DirectoryInfo? _folder;
 
     private string FilePath => Path.Combine(_folder!.FullName, "chosen");
 
     /// <summary>Reads the file that she chose. Null when it is here; otherwise why not.</summary>
     /// <param name="stream">Its bytes.</param>
+    /// <param name="told">Told now and then how many of them were read.</param>
     /// <param name="cancel">Gives up.</param>
-    public async Task<Fault?> TakeAsync(Stream stream, CancellationToken cancel = default)
+    public async Task<Fault?> TakeAsync(Stream stream, Action<long> told, CancellationToken cancel = default)
     {
         try
         {
             _folder ??= Directory.CreateTempSubdirectory("coilwright-restore-");
             await using var file = new FileStream(FilePath, FileMode.Create, FileAccess.Write, FileShare.None);
-            await stream.CopyToAsync(file, cancel);
+            var buffer = new byte[128 * 1024];
+            var next = 0L;
+            while (await stream.ReadAsync(buffer, cancel) is var read and > 0)
+            {
+                await file.WriteAsync(buffer.AsMemory(0, read), cancel);
+                if (file.Length < next) continue;
+                told(file.Length);
+                next = file.Length + ToldEvery;
+            }
             return null;
         }
         catch (IOException e)

@@ -27,8 +27,11 @@ public sealed record BackupWords
     /// <summary>Chooses the file.</summary>
     public required string Choose { get; init; }
 
-    /// <summary>The file is being read.</summary>
+    /// <summary>The file is being read: {done} of it, 0 to 1.</summary>
     public required string Reading { get; init; }
+
+    /// <summary>It is being looked through and brought back.</summary>
+    public required string Restoring { get; init; }
 
     /// <summary>Asks whether it is meant: {file}, {pieces} on the shelf now.</summary>
     public required string Sure { get; init; }

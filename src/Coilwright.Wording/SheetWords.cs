@@ -165,10 +165,10 @@ public sealed record SheetWords
     /// <summary>First cap: {depthMm}.</summary>
     public required string GlueFirstCap { get; init; }
 
-    /// <summary>Heading of the steps of a turn: {turn}.</summary>
+    /// <summary>Heading of the steps of a turn: {turn}, {overlap} where they string what overlaps its beginning too.</summary>
     public required string Turn { get; init; }
 
-    /// <summary>Heading of steps that reach over several turns: {turn}, {last}.</summary>
+    /// <summary>Heading of steps that reach over several turns: {turn}, {last}, {overlap} likewise.</summary>
     public required string Turns { get; init; }
 
     /// <summary>Loose beads: {beads}.</summary>

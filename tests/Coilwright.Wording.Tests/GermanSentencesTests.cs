@@ -63,7 +63,7 @@ public class GermanSentencesTests
         German.Say(Notice.Of(NoticeCodes.FocalOffTop, Severity.Warn, "moon", [("offMm", 12), ("offDeg", 22.3), ("startDeg", 170)], [("side", side)]), _ => "Mond (G)").Message);
 
     [Fact]
-    public void A_step_reads_as_in_a_craft_pattern() => Assert.Equal("Welle, 3-mal nacheinander: jedes Mal 2 A, 1 B auffädeln.",
+    public void A_step_reads_as_in_a_craft_pattern() => Assert.Equal("Welle, 3-mal nacheinander: jedes Mal 2 A, 1 B.",
         German.Sentence(German.Sheet.StringGroupTimes, ("group", "Welle"), ("times", 3), ("beads", "2 A, 1 B")));
 
     // Straight quotes stand only where a shell needs them.

@@ -20,12 +20,12 @@ internal sealed class PatternSheetPictures
 
     private PatternSheetPictures(ImmutableDictionary<int, Picture> beads) => _beads = beads;
 
-    // The coil at the head of the sheet: across the page, and no higher than leaves the page room for what must stand on it. Of very many turns
-    // it would be a thread: below the least width there is none.
-    private const double CoilHeightShare = 0.23, LargePrintCoilHeightMm = 44, LeastCoilMm = 30;
+    // The coil at the head of the sheet: across the page, and no higher than leaves the page room for what stands on it too: title, size, tools, cautions.
+    // Of very many turns it would be a thread: below the least width there is none.
+    private const double BesideCoilMm = 223, LargePrintCoilHeightMm = 44, LeastCoilMm = 30;
 
     // A curve wide and low: it stands under the turns, on what is left of their page.
-    private const double CurvePlotMm = 24;
+    private const double CurvePlotMm = 22;
 
     /// <summary>The piece as a coil; null where it has too many turns to be one on paper.</summary>
     public required Picture? Coil { get; init; }
@@ -58,7 +58,7 @@ internal sealed class PatternSheetPictures
         var plain = new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language, Typeface = HouseSans.Instance };
         return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind))
         {
-            Coil = CoilViewDrawing.Within(reckoned, setup.LargePrint ? LargePrintCoilHeightMm : CoilHeightShare * setup.Paper.HeightMm, LeastCoilMm, plain),
+            Coil = CoilViewDrawing.Within(reckoned, setup.LargePrint ? LargePrintCoilHeightMm : setup.Paper.HeightMm - BesideCoilMm, LeastCoilMm, plain),
             Ends = EndStagesDrawing.Of(reckoned, plain),
             LaidStraight = [.. Parts(reckoned, rows, setup)],
             Curve = WristCurveSheet.HasCurve(reckoned) ? WristCurveSheet.Of(reckoned, plain, CurvePlotMm) : null,

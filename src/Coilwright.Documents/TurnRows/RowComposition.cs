@@ -283,7 +283,9 @@ internal sealed class RowComposition
         if (_row.Ties.IsEmpty) return;
         var bottom = top - 1.5;
         var bars = new List<(RowTie Tie, Box Box)>();
-        foreach (var tie in _row.Ties)
+        // What of a bar goes on over the edge by less than a line's few widths is a speck, not a bar.
+        const double speckMm = 1;
+        foreach (var tie in _row.Ties.Where(t => t.IsHome || t.Over.LengthMm * _frame.Scale > speckMm))
         {
             var box = new Box(_frame.X(tie.Over.FromMm), bottom - TieBar.HeightMm, Math.Max(_frame.X(tie.Over.ToMm), _frame.X(tie.Over.FromMm) + 0.4), bottom);
             bars.Add((tie, box));

@@ -198,8 +198,10 @@ public static class TurnRowsDrawing
         }
         void Put(string words, Lettering lettering, double x, string sort)
         {
-            var wish = new LabelWish(x, lettering.WidthMm(words), lettering.BoxMm, topMm, topMm + 2.5 * lettering.BoxMm, Upwards: false)
-            { LeastMm = frame.MarginMm, MostMm = frame.PageMm - frame.MarginMm, NeedsLeader = false };
+            // Air at both sides, so that two words on one line do not read as one.
+            const double airMm = 1;
+            var wish = new LabelWish(x, lettering.WidthMm(words) + 2 * airMm, lettering.BoxMm, topMm, topMm + 2.5 * lettering.BoxMm, Upwards: false)
+            { LeastMm = frame.MarginMm - airMm, MostMm = frame.PageMm - frame.MarginMm + airMm, NeedsLeader = false };
             if (placer.Place(wish) is not { } place) return;
             marks.Add(lettering.In(words, place.Box) with { Class = sort });
             bottom = Math.Max(bottom, place.Box.BottomMm);

@@ -57,7 +57,7 @@ public static class WristCurveSheet
     /// <summary>The plot itself: axes, curves, the wrist, and what is not as wished.</summary>
     private sealed class CurvePlot
     {
-        private const double SampleMm = 6, LegendGapMm = 5;
+        private const double SampleMm = 6, LegendGapMm = 5, LeastLevelMm = 6.5;
         private readonly PictureStyle _style;
         private readonly Reckoned _reckoned;
         private readonly double _margin;
@@ -118,7 +118,7 @@ public static class WristCurveSheet
 
         private double Y(double share) => _foot - _plotMm * share / _most;
 
-        // A level line for every fifth, and where lining up and being mixed begin.
+        // A level line for every fifth, or half where those would stand too close for words between them; and where lining up and being mixed begin.
         private void Levels()
         {
             var placer = new LabelPlacer();
@@ -132,11 +132,12 @@ public static class WristCurveSheet
                 placer.Take(text.Box(_style.Face));
                 _marks.Add(text with { Class = "word" });
             }
-            for (var i = 0; i <= (int)Math.Round(_most * 5); i++)
+            var step = _plotMm / (_most * 5) >= LeastLevelMm ? 20 : 50;
+            for (var percent = 0; percent <= (int)Math.Round(_most * 100); percent += step)
             {
-                var y = Y(i / 5.0);
-                _marks.Add(new Line(new Point(_left, y), new Point(_right, y), new Pen(i == 0 ? _style.Inks.Quiet : _style.Inks.Hairline, i == 0 ? 0.3 : 0.2)));
-                _marks.Add(_style.Caption.Centred((i * 20).ToString(CultureInfo.InvariantCulture) + " %", new Point(_left - 1.5, y), TextAnchor.End));
+                var y = Y(percent / 100.0);
+                _marks.Add(new Line(new Point(_left, y), new Point(_right, y), new Pen(percent == 0 ? _style.Inks.Quiet : _style.Inks.Hairline, percent == 0 ? 0.3 : 0.2)));
+                _marks.Add(_style.Caption.Centred(percent.ToString(CultureInfo.InvariantCulture) + " %", new Point(_left - 1.5, y), TextAnchor.End));
             }
         }
 

@@ -98,4 +98,19 @@ public sealed class BeadFormTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await Button(page, "Take back").ClickAsync();
         await Expect(page.Locator(".kinds")).Not.ToContainTextAsync($"use {Examples.Boardwalk.Order.Count}");
     }
+
+    [Fact]
+    public async Task Ten_beads_measured_in_a_row_give_the_length_of_one()
+    {
+        await using var visit = await OwnPieceAsync();
+        var page = visit.Page;
+        await Button(page, "Another bead").ClickAsync();
+        await Box(page, "Name").Last.FillAsync("Ten in a row");
+        await page.GetByLabel("a row, measured").CheckAsync();
+        await Expect(page.GetByLabel("Beads in the row")).ToHaveValueAsync("10");
+        await page.GetByLabel("The row takes").FillAsync("6.3 cm");
+        await page.GetByLabel("The row takes").PressAsync("Tab");
+        await Button(page, "Add to the piece").ClickAsync();
+        await Expect(page.Locator(".kinds")).ToContainTextAsync("6.3 mm");
+    }
 }

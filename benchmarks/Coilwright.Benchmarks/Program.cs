@@ -1,4 +1,5 @@
 using Coilwright.Benchmarks.Draws;
+using Coilwright.Benchmarks.Ideas;
 using Coilwright.Benchmarks.LiningUp;
 using Coilwright.Benchmarks.Reckon;
 using Coilwright.Benchmarks.Running;
@@ -6,7 +7,7 @@ using Coilwright.Benchmarks.Sheet;
 using Coilwright.Benchmarks.Size;
 
 // Every claim that is measured. See benchmarks/README.md.
-Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim];
+Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim];
 
 const string RoundsOption = "--rounds=";
 var rounds = 3;

@@ -35,7 +35,7 @@ public sealed class AccessibilityTests(BenchInBrowser bench)
         if (missing) visit.Expect("404");
         var ofPiece = path.StartsWith(OfPiece, StringComparison.Ordinal);
         await visit.OpenAsync(ofPiece ? "/" : path);
-        if (ofPiece) await visit.OpenAsync((await visit.Page.Locator($".piece-papers a[href$='{path[OfPiece.Length..]}']").GetAttributeAsync("href"))!);
+        if (ofPiece) await visit.OpenAsync((await visit.Page.Locator($".piece-pages a[href$='{path[OfPiece.Length..]}']").GetAttributeAsync("href"))!);
         if (path == Sheet) await visit.Page.FrameLocator(".paper-look").Locator("h1").WaitForAsync();
         // What stands in the frame runs no script, so axe could only wait for it; it is looked at as a document of its own.
         await Barriers.NoneAsync(visit.Page, frames: path != Sheet);

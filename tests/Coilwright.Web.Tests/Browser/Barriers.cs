@@ -18,6 +18,11 @@ internal static class Barriers
         var found = await page.RunAxe(new AxeRunOptions { Iframes = frames, Rules = new Dictionary<string, RuleOptions> { ["target-size"] = new() { Enabled = true } } });
         Assert.True(found.Passes.Length > 20, "axe looked at next to nothing.");
         Assert.Empty(found.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));
-        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, page.ViewportSize!.Width);
+        var wide = page.ViewportSize!.Width;
+        var width = await page.EvaluateAsync<int>("document.documentElement.scrollWidth");
+        if (width <= wide) return;
+        var sticksOut = await page.EvaluateAsync<string[]>(
+            "w => [...document.querySelectorAll('body *')].filter(e => !e.closest('svg, .rows-scroll') && e.getBoundingClientRect().right > w).map(e => `${e.tagName}.${e.className} to ${e.getBoundingClientRect().right}`)", wide);
+        Assert.Fail($"The page is {width} wide: {string.Join(", ", sticksOut)}");
     }
 }

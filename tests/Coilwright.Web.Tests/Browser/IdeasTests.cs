@@ -19,7 +19,7 @@ public sealed class IdeasTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         await visit.OpenAsync();
         var page = visit.Page;
         var before = await OrderOf(page);
-        await visit.OpenAsync((await page.Locator(".piece-papers a[href$='/ideas']").GetAttributeAsync("href"))!);
+        await visit.OpenAsync((await page.Locator(".piece-pages a[href$='/ideas']").GetAttributeAsync("href"))!);
         var piece = page.Url;
         var best = page.Locator(".idea").Filter(new LocatorFilterOptions { HasText = "The best found" }).GetByRole(AriaRole.Button);
         if (await page.Locator(".idea").CountAsync() == 0) await Button(page, "Look for ideas").ClickAsync();

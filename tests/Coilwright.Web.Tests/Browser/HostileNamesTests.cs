@@ -38,7 +38,7 @@ public sealed class HostileNamesTests(BenchInBrowser bench) : IClassFixture<Benc
         await page.Locator(".tray-bead", new PageLocatorOptions { HasText = shown }).First.ClickAsync();
         await Expect(page.Locator(".tape dd").First).ToHaveTextAsync($"{Examples.Boardwalk.Order.Count + 1}");
         Assert.Equal(shown, await page.TitleAsync());
-        await Barriers.AssertNoneAsync(visit, Screen.Phone);
+        await Barriers.NoneAsync(visit.Page);
         // The list of pieces, and the file that the piece is saved as.
         var file = await page.APIRequest.GetAsync(page.Url + "/file");
         Assert.Matches("filename=[^/\\\\<>]*\\.piece\\.json", file.Headers["content-disposition"].Split(';')[1]);

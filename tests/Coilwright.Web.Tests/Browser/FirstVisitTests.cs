@@ -19,6 +19,14 @@ public sealed class FirstVisitTests(BenchInBrowser bench)
     }
 
     [Fact]
+    public async Task On_a_phone_the_top_of_the_wrist_is_looked_at_first()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone);
+        await visit.OpenAsync();
+        await visit.Page.WaitForFunctionAsync("() => { const box = document.querySelector('.rows-scroll'); return box.scrollWidth > 2 * box.clientWidth && Math.abs(2 * box.scrollLeft + box.clientWidth - box.scrollWidth) < 4; }");
+    }
+
+    [Fact]
     public async Task The_first_visit_transfers_less_than_400_kB()
     {
         await using var visit = await bench.VisitAsync(Screen.Desktop);

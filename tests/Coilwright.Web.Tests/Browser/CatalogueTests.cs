@@ -68,7 +68,7 @@ public sealed class CatalogueTests(BenchInBrowser bench) : IClassFixture<BenchIn
         var rows = page.Locator(".colourway-rows");
         await Expect(rows.Locator("svg")).ToBeVisibleAsync();
         await page.GetByLabel($"Colour of {bead.Name}").FillAsync("#aa2244");
-        await page.WaitForFunctionAsync("document.querySelector('.colourway-rows').innerHTML.includes('#aa2244')");
+        await Expect(rows.Locator("xpath=.//*[@*='#aa2244']").First).ToBeAttachedAsync();
         await page.GetByLabel("Title of the new piece").FillAsync("Boardwalk in <red>");
         await Button(page, "Make the new piece").ClickAsync();
         await Expect(page.Locator("h1")).ToHaveTextAsync("Boardwalk in <red>");

@@ -6,7 +6,8 @@ namespace Coilwright.Web.Tests.Browser;
 /// <summary>Ideas for a better order: looked for as work of the program, and one of them strung.</summary>
 public sealed class IdeasTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
-    private static readonly LocatorAssertionsToBeVisibleOptions Patient = new() { Timeout = 60_000 };
+    // Work that can wait gives way to everything else, also to other tests.
+    private static readonly LocatorAssertionsToBeVisibleOptions Patient = new() { Timeout = 240_000 };
 
     private static ILocator Button(IPage page, string name) => page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = name });
 

@@ -29,7 +29,7 @@ public sealed class JobsTests(BenchInBrowser bench) : IClassFixture<BenchInBrows
         await using var other = await bench.VisitAsync(Screen.Phone);
         await other.OpenAsync("/pieces");
         foreach (var window in new[] { page, other.Page })
-            await Expect(window.Locator(".job")).ToContainTextAsync("Done in", new LocatorAssertionsToContainTextOptions { Timeout = 60_000 });
+            await Expect(window.Locator(".job")).ToContainTextAsync("Done in", new LocatorAssertionsToContainTextOptions { Timeout = 240_000 });
         var saved = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Save 8 sheets as one file").ClickAsync());
         Assert.EndsWith("-sheets.zip", saved.SuggestedFilename, StringComparison.Ordinal);
         using var zip = ZipFile.OpenRead(await saved.PathAsync());

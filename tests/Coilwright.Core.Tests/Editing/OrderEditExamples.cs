@@ -65,6 +65,16 @@ public class OrderEditExamples
         Assert.Equal(after, Text(before, new ReplaceBeads(One(bead), "bar")));
 
     [Fact]
+    public void A_group_stays_written_down_at_its_bracket_when_the_group_round_it_gets_another_name_there()
+    {
+        // The comment stays with it, although a copy of the group round it stands before it now.
+        Assert.Equal("g-2 (round, g (round, p), p (disc # note\n))", Text("g (round, p (disc # note\n))", new InsertBeads(1, ["g"])));
+        // Named before it is written down, it is still written down where it was.
+        Assert.Equal("g-2, tube, g-2 (chip, disc # note\n), tube, g (bar, disc)",
+            Text("g, tube, g (bar, disc # note\n), tube, g", new ReplaceBeads(Each(0, 3), "chip")));
+    }
+
+    [Fact]
     public void The_wish_for_a_group_goes_with_it_when_it_gets_another_name()
     {
         var piece = Written("g = 2 chip, disc\ng, tube, g");

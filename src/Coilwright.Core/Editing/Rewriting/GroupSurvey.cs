@@ -212,61 +212,55 @@ internal sealed class GroupSurvey
 
     private void Keep(ImmutableArray<OrderItem> items, Mark[] marks)
     {
-        KeepIn(items, marks, isKept: true);
+        KeepIn(items, marks);
         foreach (var group in _groups.Values)
             if (group is { Bracket: null, Kept: not null })
-                KeepIn(group.Run.Items, group.Kept.Body, isKept: true);
+                KeepIn(group.Run.Items, group.Kept.Body);
     }
 
-    private void KeepIn(ImmutableArray<OrderItem> items, Mark[] marks, bool isKept)
+    private void KeepIn(ImmutableArray<OrderItem> items, Mark[] marks)
     {
         var cut = RunCut.Of(items, _map.Lengths, marks);
-        for (var i = 0; i < items.Length; i++) KeepIn(items[i], cut.Inside[i], isKept);
+        for (var i = 0; i < items.Length; i++) KeepIn(items[i], cut.Inside[i]);
     }
 
-    private void KeepIn(OrderItem item, Mark[] marks, bool isKept)
+    private void KeepIn(OrderItem item, Mark[] marks)
     {
         if (Marks.Empty(marks, _map.Lengths.Of(item))) return;
         if (item.Times == 1)
         {
-            KeepIn(item.Part!, marks, isKept);
-            if (item.Separator is not null) KeepIn(item.Separator, [], isKept);
+            KeepIn(item.Part!, marks);
+            if (item.Separator is not null) KeepIn(item.Separator, []);
             return;
         }
         foreach (var passes in ItemCut.Of(item, _map.Lengths, marks).SelectMany(stretch => stretch.Passes))
             foreach (var bit in passes.Between is null ? (ReadOnlySpan<Bit>)[passes.What] : [passes.What, passes.Between])
-                if (bit.Kind == BitKind.Part) KeepIn(item.Part!, bit.Marks, isKept);
-                else if (bit.Kind == BitKind.Separator) KeepIn(item.Separator!, bit.Marks, isKept);
+                if (bit.Kind == BitKind.Part) KeepIn(item.Part!, bit.Marks);
+                else if (bit.Kind == BitKind.Separator) KeepIn(item.Separator!, bit.Marks);
     }
 
-    /// <summary>Notes the brackets that name groups and stay where they are.</summary>
-    /// <param name="part">The part that stays.</param>
-    /// <param name="marks">Marks on it.</param>
-    /// <param name="isKept">Whether it stays as what it is; in a group that gets another name there, what it names may be written down elsewhere.</param>
-    private void KeepIn(OrderPart part, Mark[] marks, bool isKept)
+    /// <summary>Notes which versions stand at the brackets that name groups and stay where they are.</summary>
+    private void KeepIn(OrderPart part, Mark[] marks)
     {
         switch (part)
         {
             case OrderBracket { Name: not null } bracket:
-                var group = _groups[bracket.Name.Text];
-                var version = VersionOf(group.Name, marks);
-                var isSame = isKept && version == group.Kept;
-                if (group.IsBracketKept || (group.IsBracketThere && !isSame && !version.IsUngrouped)) break;
-                group.IsBracketThere = true;
-                group.IsBracketKept = isSame;
-                KeepIn(group.Run.Items, version.Body, isSame || (isKept && version.IsUngrouped));
+                var version = VersionOf(bracket.Name.Text, marks);
+                if (version.IsAtBracket) break;
+                version.IsAtBracket = true;
+                KeepIn(bracket.Run.Items, version.Body);
                 break;
             case OrderBracket bracket:
-                KeepIn(bracket.Run.Items, marks, isKept);
+                KeepIn(bracket.Run.Items, marks);
                 break;
             case OrderBackwards backwards:
-                KeepIn(backwards.Part, Marks.Turned(marks, _map.Lengths.Of(backwards.Part)), isKept);
+                KeepIn(backwards.Part, Marks.Turned(marks, _map.Lengths.Of(backwards.Part)));
                 break;
             case OrderMirror mirror:
                 var cut = MirrorCut.Of(mirror, _map.Lengths, marks);
-                KeepIn(mirror.Half.Items, cut.Half, isKept);
-                if (mirror.Centre is not null) KeepIn(mirror.Centre, cut.Centre, isKept);
-                KeepIn(mirror.Half.Items, cut.OtherHalf, isKept);
+                KeepIn(mirror.Half.Items, cut.Half);
+                if (mirror.Centre is not null) KeepIn(mirror.Centre, cut.Centre);
+                KeepIn(mirror.Half.Items, cut.OtherHalf);
                 break;
         }
     }
@@ -279,7 +273,7 @@ internal sealed class GroupSurvey
         foreach (var group in _groups.Values)
         {
             if (group.Kept is not { } kept) continue;
-            if (group is { Bracket: not null, IsBracketKept: false } && kept.Use is not null) parts.Add(kept.Use);
+            if (group.Bracket is not null && kept is { IsAtBracket: false, Use: not null }) parts.Add(kept.Use);
             if (kept.Name != group.Name || kept.Body.Length > 0) parts.AddRange(group.Unstrung);
         }
         if (parts.Count == 0) return;

@@ -34,6 +34,9 @@ internal sealed class GroupVersion
     /// <summary>Whether it stands in the text under a name.</summary>
     public bool IsNamed => !IsEmpty && !IsUngrouped;
 
+    /// <summary>Whether it stands at the bracket that names the group: then it is written down there and nowhere else.</summary>
+    public bool IsAtBracket { get; set; }
+
     /// <summary>Its name afterwards.</summary>
     public string Name { get; set; }
 
@@ -57,8 +60,5 @@ internal sealed record WrittenGroup(string Name, OrderRun Run, OrderBracket? Bra
     public List<OrderPart> Unstrung { get; } = [];
 
     /// <summary>Whether the bracket that names the group stays where it is, with whatever version.</summary>
-    public bool IsBracketThere { get; set; }
-
-    /// <summary>Whether a bracket that names the group keeps its place in the text with the version that is kept.</summary>
-    public bool IsBracketKept { get; set; }
+    public bool IsBracketThere => Versions.Exists(version => version.IsAtBracket);
 }

@@ -51,20 +51,15 @@ internal sealed partial class OrderRewriter
         }
         if (version.IsUngrouped) Change(TextSpan.Between(bracket.Name!.Span.Start, _text.First(OrderTokenKind.Open, bracket.Name.Span.End).Span.Start), "");
         else if (version.Name != bracket.Name!.Text) Change(bracket.Name.Span, version.Name);
-        // Another version than the one that keeps the place: the groups named in it may be written down elsewhere.
-        var writes = version != version.Group.Kept ? 1 : 0;
-        _writing += writes;
         Rewrite(bracket.Run.Items, version.Body);
-        _writing -= writes;
         return null;
     }
 
     /// <summary>Whether a group is to be written down here, where it is strung, and not only named.</summary>
     private bool WritesDown(GroupVersion version, bool atBracket)
     {
-        var group = version.Group;
-        if (version == group.Kept && (group.Bracket is null || (group.IsBracketKept && !(atBracket && _elsewhere == 0)))) return false;
-        return _writtenGroups.Add(version.Name);
+        var hasItsPlace = version.Group.Bracket is null ? version == version.Group.Kept : version.IsAtBracket && !(atBracket && _elsewhere == 0);
+        return !hasItsPlace && _writtenGroups.Add(version.Name);
     }
 
     /// <summary>What a version of a group strings, in a bracket.</summary>

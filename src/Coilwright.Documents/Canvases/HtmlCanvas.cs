@@ -127,13 +127,11 @@ public sealed class HtmlCanvas : IDocumentCanvas
         private void Write(Block.List list)
         {
             if (list.Items.IsEmpty) return;
-            _out.Append(list.Kind switch
-            {
-                ListKind.Numbered when list.First == 1 => "<ol>\n",
-                ListKind.Numbered => "<ol start=\"" + list.First.ToString(CultureInfo.InvariantCulture) + "\">\n",
-                ListKind.Ticked => "<ul class=\"ticks\">\n",
-                _ => "<ul>\n",
-            });
+            var sort = string.Join(' ', new[] { list.Kind == ListKind.Ticked ? "ticks" : "", list.StaysWithNext ? "stays" : "" }.Where(s => s.Length > 0));
+            _out.Append(list.Kind == ListKind.Numbered ? "<ol" : "<ul");
+            if (list.Kind == ListKind.Numbered && list.First != 1) _out.Append(" start=\"").Append(Number(list.First)).Append('"');
+            if (sort.Length > 0) _out.Append(" class=\"").Append(sort).Append('"');
+            _out.Append(">\n");
             foreach (var item in list.Items)
             {
                 _out.Append("<li>");
@@ -194,7 +192,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
             var scrolls = width > ShrinksToMm;
             _out.Append("<figure>\n");
             if (scrolls) Scroll(figure.Alt);
-            _out.Append("<div class=\"picture\" style=\"width: ").Append(figure.FullWidth ? "100%" : Number(width) + "mm");
+            _out.Append("<div class=\"picture").Append(figure.IsCentred ? " centred" : "").Append("\" style=\"width: ").Append(figure.FullWidth ? "100%" : Number(width) + "mm");
             if (scrolls) _out.Append("; min-width: ").Append(Number(ShrinksToMm)).Append("mm");
             _out.Append("\">\n");
             Svg(figure.Picture, figure.Alt, fluid: true);

@@ -45,6 +45,7 @@ internal static class HtmlStyle
             li { margin: 0.28rem 0; break-inside: avoid; }
             li::marker { color: var(--accent); font-weight: 700; }
             .ticks { list-style: none; padding-left: 0; }
+            .stays { break-after: avoid; }
             .ticks label { display: flex; gap: 0.7rem; align-items: baseline; }
             .ticks input { flex: none; width: 1.1rem; height: 1.1rem; margin: 0; accent-color: var(--accent); position: relative; top: 0.15rem; }
             table { border-collapse: collapse; width: 100%; margin: 0.7rem 0 1.1rem; font-size: 0.94rem; }
@@ -55,7 +56,9 @@ internal static class HtmlStyle
             thead th, thead td { font-size: 0.8rem; color: var(--quiet); vertical-align: bottom; border-bottom: 0.085rem solid var(--ink); }
             tbody th { font-weight: 400; }
             tr { break-inside: avoid; }
+            td:not([class]) { min-width: min(8rem, 33vw); }
             .right { text-align: right; }
+            .right + :not(.right) { padding-left: 0.95rem; }
             .centre { text-align: center; }
             .whole { white-space: nowrap; }
             .inset { display: inline-block; vertical-align: middle; margin-right: 0.6rem; }
@@ -63,6 +66,7 @@ internal static class HtmlStyle
             figcaption { margin-top: 0.5rem; }
             .strip figcaption { margin: 0 0 0.35rem; font-size: 1rem; color: var(--ink); }
             .picture { max-width: 100%; }
+            .picture.centred { margin: 0 auto; }
             svg { display: block; max-width: none; }
             .picture svg, .inset svg { width: 100%; height: auto; }
             svg text { font-family: "Atkinson Hyperlegible Next", "Atkinson Hyperlegible", "DejaVu Sans", sans-serif; }

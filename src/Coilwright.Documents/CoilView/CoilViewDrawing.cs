@@ -40,11 +40,11 @@ public static class CoilViewDrawing
         return Draw(reckoned, options, options.WidthMm is { } width ? (width - 2 * options.MarginMm - 2 * EdgeMm) / TrueSize(reckoned).WidthMm : 1);
     }
 
-    /// <summary>Draws the coil in the middle of a width as large as it goes into a height, though not much larger than it is; null where it would come out narrower than the least width, as one of very many turns would, or of a single bead.</summary>
+    /// <summary>Draws the coil as large as it goes into a width and a height, no wider than it and its words are, though not much larger than it is; null where it would come out narrower than the least width, as one of very many turns would, or of a single bead.</summary>
     /// <param name="reckoned">The readings.</param>
     /// <param name="mostHeightMm">Height of the whole picture at most, mm.</param>
     /// <param name="leastWidthMm">The least width of the coil, mm.</param>
-    /// <param name="options">How it is drawn, with its width.</param>
+    /// <param name="options">How it is drawn, with the width that it goes into.</param>
     internal static Picture? Within(Reckoned reckoned, double mostHeightMm, double leastWidthMm, PictureOptions options)
     {
         var whole = TrueSize(reckoned);
@@ -52,18 +52,20 @@ public static class CoilViewDrawing
         // Beneath it one or two lines of words.
         var words = CaptionGapMm + 2 * new PictureStyle(options).Body.LineMm;
         var scale = Math.Min(MostEnlarged, Math.Min((options.WidthMm!.Value - around) / whole.WidthMm, (mostHeightMm - around - words) / whole.HeightMm));
-        return whole.WidthMm * Math.Min(1, scale) + around < leastWidthMm ? null : Draw(reckoned, options, scale);
+        return whole.WidthMm * Math.Min(1, scale) + around < leastWidthMm ? null : Draw(reckoned, options, scale, isClose: true);
     }
 
-    private static Picture Draw(Reckoned reckoned, PictureOptions options, double wantedScale)
+    private static Picture Draw(Reckoned reckoned, PictureOptions options, double wantedScale, bool isClose = false)
     {
         var style = new PictureStyle(options);
         var margin = options.MarginMm;
         var lettering = style.Body with { Ink = style.Inks.Quiet };
         var (marks, seen) = Painted(reckoned, style, Math.Max(0.1, wantedScale));
 
-        var pageWidth = options.WidthMm ?? seen.WidthMm + 2 * margin;
-        var words = style.Face.Lines(style.Language.Pictures.CoilSeen, lettering.SizeMm, lettering.Weight, pageWidth - 2 * margin);
+        var says = style.Language.Pictures.CoilSeen;
+        var most = options.WidthMm ?? seen.WidthMm + 2 * margin;
+        var pageWidth = isClose ? Math.Min(most, Math.Max(seen.WidthMm, lettering.WidthMm(says)) + 2 * (margin + EdgeMm)) : most;
+        var words = style.Face.Lines(says, lettering.SizeMm, lettering.Weight, pageWidth - 2 * margin);
         double left = (pageWidth - seen.WidthMm) / 2;
         var height = margin + seen.HeightMm + CaptionGapMm + words.Length * lettering.LineMm + margin * 2 / 3;
         var all = ImmutableArray.CreateBuilder<Mark>();

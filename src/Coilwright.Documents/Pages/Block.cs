@@ -25,6 +25,9 @@ public abstract record Block
     {
         /// <summary>Number of the first item of a numbered list.</summary>
         public int First { get; init; } = 1;
+
+        /// <summary>Whether its end stays with what follows it. It may still be parted between its points.</summary>
+        public bool StaysWithNext { get; init; }
     }
 
     /// <summary>A table. Its heading row, if any column has a heading, is repeated on every page that it runs on to; rows are kept whole where a page can hold them.</summary>
@@ -49,6 +52,9 @@ public abstract record Block
 
         /// <summary>Whether it is drawn as wide as there is room.</summary>
         public bool FullWidth { get; init; }
+
+        /// <summary>Whether it stands in the middle of its room, where it is narrower.</summary>
+        public bool IsCentred { get; init; }
     }
 
     /// <summary>A picture that is printed at its true size, whatever the paper: never scaled, cut into lengths with marked joints if it is too long.</summary>

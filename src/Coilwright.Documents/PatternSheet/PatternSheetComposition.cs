@@ -57,7 +57,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     // The coil across the page, size and tools side by side beneath it; but in large print there is no width for two.
     private IEnumerable<Block> Head()
     {
-        if (pictures.Coil is { } coil) yield return new Block.Figure(coil, coil.Description) { FullWidth = true };
+        if (pictures.Coil is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true };
         Block[] size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()], tools = [new Block.Heading(2, _words.Tools), new Block.List(ListKind.Bulleted, [.. Tools()])];
         if (!setup.LargePrint) yield return new Block.Beside([new BesideCell(11, [.. size]), new BesideCell(8, [.. tools])]);
         else
@@ -229,16 +229,9 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 ? Fill(_words.TurnFirstLoop, ("insideMm", ends.Start.InsideMm), ("usesMm", ends.Start.WireUsedMm(wireMm)))
                 : Fill(_words.GlueFirstCap, ("depthMm", ends.Start.InsideMm)),
         ]);
-        var finishing = new Block.Figure(pictures.Ends, pictures.Ends.Description) { FullWidth = true };
-        // Half a page of large print: there it comes last and parts no steps.
-        if (!setup.LargePrint) yield return finishing;
+        yield return new Block.Figure(pictures.Ends, pictures.Ends.Description) { FullWidth = true };
         // Steps are short: two columns of them fit a page, unless they are in large print or all of one turn.
-        yield return new Block.InColumns(setup.LargePrint || model.Turns.Length == 1 ? 1 : 2, [.. model.Turns.Select(turn => new Block.KeepTogether(
-        [
-            new Block.Heading(3, Fill(turn.Last > turn.Turn ? _words.Turns : _words.Turn, ("turn", turn.Turn), ("last", turn.Last), ("overlap", turn.HasOverlap ? true : null))),
-            new Block.List(ListKind.Ticked, [.. turn.Steps.Select(Step)]),
-            new Block.Paragraph(Fill(turn.BeadsSoFar == model.Materials.Beads ? _words.InAll : _words.SoFar, ("beads", turn.BeadsSoFar)), ParagraphLook.Small),
-        ]))]);
+        yield return new Block.InColumns(setup.LargePrint || model.Turns.Length == 1 ? 1 : 2, [.. model.Turns.SelectMany(Turn)]);
         yield return new Block.KeepTogether(
         [
             new Block.Heading(3, _words.ToFinish),
@@ -250,7 +243,18 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
                 _words.TryOn,
             ]),
         ]);
-        if (setup.LargePrint) yield return finishing;
+    }
+
+    // Kept whole, unless in large print, where few turns share a page: there its steps run on to the next.
+    private Block[] Turn(TurnOfSteps turn)
+    {
+        Block[] blocks =
+        [
+            new Block.Heading(3, Fill(turn.Last > turn.Turn ? _words.Turns : _words.Turn, ("turn", turn.Turn), ("last", turn.Last), ("overlap", turn.HasOverlap ? true : null))),
+            new Block.List(ListKind.Ticked, [.. turn.Steps.Select(Step)]) { StaysWithNext = true },
+            new Block.Paragraph(Fill(turn.BeadsSoFar == model.Materials.Beads ? _words.InAll : _words.SoFar, ("beads", turn.BeadsSoFar)), ParagraphLook.Small),
+        ];
+        return setup.LargePrint ? blocks : [new Block.KeepTogether([.. blocks])];
     }
 
     private RichText Step(StringingStep step)

@@ -230,7 +230,9 @@ internal sealed class RowComposition
         _placer.Take(new Box(Math.Min(x, x + way * reach), -half, Math.Max(x, x + way * reach), half));
         double middle = x + way * reach / 2, width = _style.Small.WidthMm(words) / 2;
         var near = Math.Max(half, _letters.DepthMm(middle - width, middle + width)) + 0.5;
-        Words(words, _style.Small, middle, near, upwards: false, near + 12, "wire-end");
+        // Beside letters that name beads it needs more air than they among themselves, where there is room for it.
+        const double airMm = 0.8;
+        if (Words(words, _style.Small, middle, near, upwards: false, near + 12, "wire-end", airMm) is null) Words(words, _style.Small, middle, near, upwards: false, near + 12, "wire-end");
     }
 
     // Names of groups over their beads; gives the height that is then in use.
@@ -283,9 +285,8 @@ internal sealed class RowComposition
         if (_row.Ties.IsEmpty) return;
         var bottom = top - 1.5;
         var bars = new List<(RowTie Tie, Box Box)>();
-        // What of a bar goes on over the edge by less than a line's few widths is a speck, not a bar.
-        const double speckMm = 1;
-        foreach (var tie in _row.Ties.Where(t => t.IsHome || t.Over.LengthMm * _frame.Scale > speckMm))
+        // What of a bar goes on over the edge and is no longer than it is high is a speck or reads as a nought, not as a bar.
+        foreach (var tie in _row.Ties.Where(t => t.IsHome || t.Over.LengthMm * _frame.Scale > TieBar.HeightMm))
         {
             var box = new Box(_frame.X(tie.Over.FromMm), bottom - TieBar.HeightMm, Math.Max(_frame.X(tie.Over.ToMm), _frame.X(tie.Over.FromMm) + 0.4), bottom);
             bars.Add((tie, box));
@@ -332,11 +333,11 @@ internal sealed class RowComposition
     }
 
     // Places words and draws them with their leader; how far they may go is counted from the wire. Gives their box, or null when there was no room.
-    private Box? Words(string words, Lettering lettering, double middle, double near, bool upwards, double farFromWireMm, string sort)
+    private Box? Words(string words, Lettering lettering, double middle, double near, bool upwards, double farFromWireMm, string sort, double airMm = 0)
     {
         if (words.Length == 0) return null;
-        var wish = new LabelWish(middle, lettering.WidthMm(words), lettering.BoxMm, near, upwards ? -farFromWireMm : farFromWireMm, upwards)
-        { LeastMm = _frame.MarginMm, MostMm = _frame.PageMm - _frame.MarginMm };
+        var wish = new LabelWish(middle, lettering.WidthMm(words) + 2 * airMm, lettering.BoxMm, near, upwards ? -farFromWireMm : farFromWireMm, upwards)
+        { LeastMm = _frame.MarginMm - airMm, MostMm = _frame.PageMm - _frame.MarginMm + airMm };
         if (_placer.Place(wish) is not { } place) return null;
         if (place.Leader is { } leader) _over.Add(new Line(leader.From, leader.To, new Pen(lettering.Ink, 0.14)));
         _over.Add(lettering.In(words, place.Box) with { Class = sort });

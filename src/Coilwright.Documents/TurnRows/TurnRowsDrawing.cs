@@ -168,13 +168,15 @@ public static class TurnRowsDrawing
     private static void Uprights(Style style, TurnRowsModel model, RowFrame frame, double fromMm, double toMm, List<Box> inTheWay, ImmutableArray<Mark>.Builder marks)
     {
         var top = new Pen(style.Inks.Accent, 0.4) { DashesMm = [0.01, 1.3], Ends = LineEnds.Round };
+        // A pale hairline may pass close by words, a dark line may not.
+        const double closeMm = 0.3, farMm = 0.7;
         foreach (var x in Undersides(model, frame))
-            marks.Add(new Drawn(UprightLine(x, fromMm, toMm, inTheWay), Paint.Lined(style.Inks.Hairline, 0.25)) { Class = "underside-line" });
+            marks.Add(new Drawn(UprightLine(x, fromMm, toMm, inTheWay, closeMm), Paint.Lined(style.Inks.Hairline, 0.25)) { Class = "underside-line" });
         if (model.StartMm > 0)
-            marks.Add(new Drawn(UprightLine(frame.X(model.StartMm), fromMm, toMm, inTheWay),
+            marks.Add(new Drawn(UprightLine(frame.X(model.StartMm), fromMm, toMm, inTheWay, farMm),
                 Paint.Lined(new Pen(style.Inks.Quiet, 0.18) { DashesMm = [1.4, 1.1] }))
             { Class = "turns-begin-line" });
-        marks.Add(new Drawn(UprightLine(frame.TopOfWristMm, fromMm, toMm, inTheWay), Paint.Lined(top)) { Class = "top-line" });
+        marks.Add(new Drawn(UprightLine(frame.TopOfWristMm, fromMm, toMm, inTheWay, farMm), Paint.Lined(top)) { Class = "top-line" });
     }
 
     private static double[] Undersides(TurnRowsModel model, RowFrame frame) =>
@@ -215,12 +217,12 @@ public static class TurnRowsDrawing
     }
 
     // An upright line from head to foot, left out where words stand.
-    private static Outline UprightLine(double x, double fromMm, double toMm, List<Box> inTheWay)
+    private static Outline UprightLine(double x, double fromMm, double toMm, List<Box> inTheWay, double besideMm)
     {
         const double airMm = 0.4;
         var pieces = new List<Outline>();
         var y = fromMm;
-        foreach (var box in inTheWay.Where(b => b.LeftMm - 0.3 < x && b.RightMm + 0.3 > x).OrderBy(b => b.TopMm))
+        foreach (var box in inTheWay.Where(b => b.LeftMm - besideMm < x && b.RightMm + besideMm > x).OrderBy(b => b.TopMm))
         {
             if (box.TopMm - airMm > y) pieces.Add(Outline.Line(new(x, y), new(x, Math.Min(toMm, box.TopMm - airMm))));
             y = Math.Max(y, box.BottomMm + airMm);

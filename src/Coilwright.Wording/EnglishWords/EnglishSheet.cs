@@ -48,7 +48,7 @@ internal static class EnglishSheet
         SinglePacks = "{packs} × {unit}",
         Wire = "Memory wire, {wireMm:fine}{?gauge: ({gauge})}",
         WireSize = "Ø\u00a0{insideMm:mm}",
-        WireUse = "{loops} {loops:loop|loops}",
+        WireUse = "{loops}\u00a0{loops:loop|loops}",
         CostInAll = "The packs cost {cost} in all, without the wire{?unpriced: and without {unpriced} {unpriced:kind|kinds} of unknown price}.",
         MaterialsNote = "Sizes run along the hole, then across; Ø is inside the coil. Packs are whole ones, for someone who has none at home.",
 

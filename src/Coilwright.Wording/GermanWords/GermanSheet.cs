@@ -48,7 +48,7 @@ internal static class GermanSheet
         SinglePacks = "{packs} × {unit}",
         Wire = "Memory-Draht, {wireMm:fine}{?gauge: ({gauge})}",
         WireSize = "Ø\u00a0{insideMm:mm}",
-        WireUse = "{loops} {loops:Ring|Ringe}",
+        WireUse = "{loops}\u00a0{loops:Ring|Ringe}",
         CostInAll = "Die Packungen kosten zusammen {cost}, ohne den Draht{?unpriced: und ohne {unpriced} {unpriced:Sorte|Sorten}, deren Preis nicht bekannt ist}.",
         MaterialsNote = "Größen gelten längs zum Loch, dann quer dazu; Ø gilt innen in der Spirale. Gerechnet sind ganze Packungen, falls noch nichts davon da ist.",
 

@@ -8,9 +8,10 @@ namespace Coilwright.Documents.Pages.Composition;
 /// <param name="alt">What it shows.</param>
 /// <param name="scale">Points to its millimetre where there is room.</param>
 /// <param name="fullWidth">Whether it is as wide as its room.</param>
+/// <param name="centred">Whether it stands in the middle of its room.</param>
 /// <param name="caption">Words beneath it; null for none.</param>
 /// <param name="gap">White between the two.</param>
-internal sealed class FigureFlow(Picture picture, string alt, double scale, bool fullWidth, Flow? caption, double gap) : Flow
+internal sealed class FigureFlow(Picture picture, string alt, double scale, bool fullWidth, bool centred, Flow? caption, double gap) : Flow
 {
     public override Taken? Take(Room room)
     {
@@ -25,9 +26,10 @@ internal sealed class FigureFlow(Picture picture, string alt, double scale, bool
             points = Math.Min(points, Math.Max(room.Height - beneath, room.Height / 2) / picture.HeightMm);
         }
         double width = picture.WidthMm * points, height = picture.HeightMm * points;
+        var left = centred ? (room.Width - width) / 2 : 0;
         var marks = ImmutableArray.CreateBuilder<PageMark>();
-        marks.Add(new PageMark.Open(Tag.Figure) { Alt = alt, Area = new Area(0, 0, width, height) });
-        marks.Add(new PageMark.Drawing(picture, 0, 0, points, 0, picture.WidthMm));
+        marks.Add(new PageMark.Open(Tag.Figure) { Alt = alt, Area = new Area(left, 0, width, height) });
+        marks.Add(new PageMark.Drawing(picture, left, 0, points, 0, picture.WidthMm));
         if (words is not null)
         {
             marks.Add(new PageMark.Open(Tag.Caption));

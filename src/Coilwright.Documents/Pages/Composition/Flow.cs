@@ -55,7 +55,7 @@ internal sealed class Sequence(ImmutableArray<Flow> flows) : Flow
             var gap = first ? 0 : Math.Max(after, _flows[i].Before);
             var last = first && room.Last;
             var taken = flow.Take(room with { Height = room.Height - y - gap, Last = last });
-            if (taken is { Rest: null } && flow.StaysWithNext && !last && !NextFits(i, room, y + gap + taken.Slab.Height)) taken = null;
+            if (taken is { Rest: null } && _flows[i].StaysWithNext && !last && !NextFits(i, room, y + gap + taken.Slab.Height)) taken = null;
             if (taken is null) return first ? null : new Taken(new Slab(y, marks.ToImmutable()), From(i, null));
             foreach (var mark in taken.Slab.Marks) marks.Add(mark.Moved(0, y + gap));
             y += gap + taken.Slab.Height;

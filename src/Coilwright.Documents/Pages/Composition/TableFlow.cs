@@ -156,6 +156,10 @@ internal sealed class TableFlow : Flow
         if (cell.PictureAlt is not null) marks.Add(PageMark.Close.It);
     }
 
+    // Numbers end where the words behind them would begin: without more white the two read as one.
+    private double GapBefore(int column) =>
+        _look.Gap * (_table.Columns[column - 1].Align == CellAlign.Right && _table.Columns[column].Align == CellAlign.Left ? 1.5 : 1);
+
     private double PictureInset(TableCell cell) =>
         cell.Picture is not { } picture ? 0 : picture.WidthMm * _look.PictureScale(cell) + (cell.Text.IsEmpty ? 0 : _look.Gap / 2);
 
@@ -182,9 +186,9 @@ internal sealed class TableFlow : Flow
         for (var c = 0; c < columns; c++) Count(_table.Columns[c].Head, _look.Head, c, 0);
         foreach (var row in _table.Rows)
             for (var c = 0; c < columns; c++) Count(row[c].Text, _look.Body, c, PictureInset(row[c]));
-        var widths = Shared(natural, least, [.. _table.Columns.Select(c => c.Align == CellAlign.Left)], width - _look.Gap * Math.Max(0, columns - 1));
+        var widths = Shared(natural, least, [.. _table.Columns.Select(c => c.Align == CellAlign.Left)], width - Enumerable.Range(1, Math.Max(0, columns - 1)).Sum(GapBefore));
         var lefts = new double[columns];
-        for (var c = 1; c < columns; c++) lefts[c] = lefts[c - 1] + widths[c - 1] + _look.Gap;
+        for (var c = 1; c < columns; c++) lefts[c] = lefts[c - 1] + widths[c - 1] + GapBefore(c);
         ImmutableArray<ImmutableArray<SetLine>> heads = [.. _table.Columns.Select((column, c) => LineBreaker.Break(column.Head, _look.Head, widths[c]))];
         var lines = heads.Length == 0 ? 0 : heads.Max(h => h.Length);
         return new Measured(width, [.. lefts], widths, heads)

@@ -56,7 +56,7 @@ internal sealed class Typesetter
             Before = 0.7 * _base,
             After = 1.1 * _base,
         },
-        Block.Figure figure => new FigureFlow(figure.Picture, figure.Alt, Point * _setup.Enlarged, figure.FullWidth, Caption(figure.Caption), 0.5 * _base)
+        Block.Figure figure => new FigureFlow(figure.Picture, figure.Alt, Point * _setup.Enlarged, figure.FullWidth, figure.IsCentred, Caption(figure.Caption), 0.5 * _base)
         {
             Before = 0.9 * _base,
             After = 1.1 * _base,
@@ -149,7 +149,7 @@ internal sealed class Typesetter
             var label = list.Kind == ListKind.Ticked ? TickBox() : Label(labels[i], look, list.Kind == ListKind.Numbered ? indent - 0.55 * _base : widest);
             return new Tagged(new PageMark.Open(Tag.LI), new Labelled(label, indent, body)) { Before = 0.28 * _base, After = 0.28 * _base };
         });
-        return new Tagged(new PageMark.Open(Tag.L), new Sequence([.. items])) { Before = 0.5 * _base, After = 0.9 * _base };
+        return new Tagged(new PageMark.Open(Tag.L), new Sequence([.. items])) { Before = 0.5 * _base, After = 0.9 * _base, StaysWithNext = list.StaysWithNext };
     }
 
     // Numbers end on one line, so that their points stand one above the other.

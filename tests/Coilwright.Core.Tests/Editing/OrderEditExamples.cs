@@ -75,6 +75,13 @@ public class OrderEditExamples
     }
 
     [Fact]
+    public void The_comment_after_the_last_bead_of_a_bracket_comes_along_with_it()
+    {
+        Assert.Equal("(disc # note\n), tube\n", Text("g, tube\ng = (disc # note\n)", new Ungroup(Row(0, 1))));
+        Assert.Equal("tube, g (disc # note\n)", Text("g (disc # note\n), tube, g", new RemoveBeads(One(0))));
+    }
+
+    [Fact]
     public void The_wish_for_a_group_goes_with_it_when_it_gets_another_name()
     {
         var piece = Written("g = 2 chip, disc\ng, tube, g");

@@ -65,9 +65,12 @@ internal sealed partial class OrderRewriter
     /// <summary>What a version of a group strings, in a bracket.</summary>
     private string BodyOf(GroupVersion version)
     {
-        var run = version.Group.Run;
+        var (_, run, bracket) = version.Group;
+        // The whole bracket, for the comment after its last item.
+        var span = bracket is null ? run.Span : TextSpan.Between(_text.First(OrderTokenKind.Open, bracket.Name!.Span.End).Span.Start, bracket.Span.End);
         // A group written down as one bracket does not get a second one.
-        if (run.Items is [{ Times: 1, Separator: null, Part: OrderBracket { Name: null } bracket }]) run = bracket.Run;
+        if (run.Items is [{ Times: 1, Separator: null, Part: OrderBracket { Name: null } only }] && _text.Comments(span).Count() == _text.Comments(only.Span).Count())
+            (run, bracket, span) = (only.Run, only, only.Span);
         // Where the group is written down no more where it was, its comments come along.
         var stays = version.Group.IsBracketThere || (version != version.Group.Kept && version.Group.Kept is not null) ? 1 : 0;
         _commentsStay += stays;
@@ -77,7 +80,7 @@ internal sealed partial class OrderRewriter
             Rewrite(run.Items, version.Body);
             _elsewhere--;
         });
-        var body = Tidy(run, run.Span, changes, inBracket: true);
+        var body = Tidy(run, span, changes, inBracket: bracket is null);
         _commentsStay -= stays;
         return body;
     }

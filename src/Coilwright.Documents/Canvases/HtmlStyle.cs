@@ -56,7 +56,7 @@ internal static class HtmlStyle
             thead th, thead td { font-size: 0.8rem; color: var(--quiet); vertical-align: bottom; border-bottom: 0.085rem solid var(--ink); }
             tbody th { font-weight: 400; }
             tr { break-inside: avoid; }
-            td:not([class]) { min-width: min(8rem, 33vw); }
+            td:not([class]) { min-width: min(8rem, 45vw); }
             .right { text-align: right; }
             .right + :not(.right) { padding-left: 0.95rem; }
             .centre { text-align: center; }
@@ -87,6 +87,7 @@ internal static class HtmlStyle
             .beside > div { min-width: 0; max-width: 100%; }
             .beside > div > :first-child { margin-top: 0.6rem; }
             .together { break-inside: avoid; }
+            @media (max-width: 30rem) { tbody th.whole { white-space: normal; } }
             hr { border: 0; border-top: 1px solid var(--hairline); margin: 1rem 0; }
 
             """);

@@ -137,6 +137,32 @@ public class CompositionTests
     }
 
     [Fact]
+    public void A_list_is_parted_between_its_points_and_its_end_goes_on_with_what_follows_it()
+    {
+        // Papers that hold the list and what follows it, and less than all that stands before them too.
+        var papers = Enumerable.Range(20, 20).Select(half => Lines(half / 2.0)).ToArray();
+        ImmutableArray<ComposedPage>[] On(bool stays) =>
+        [
+            .. papers.Select(paper => Pages(paper, Paragraph(4), new Block.List(ListKind.Ticked, [.. Enumerable.Range(1, 6).Select(i => (RichText)("p" + i))]) { StaysWithNext = stays },
+                new Block.Paragraph("After"))),
+        ];
+        bool EndsWithNext(ImmutableArray<ComposedPage> pages) => pages.Single(p => Has(p, "After")) == pages.Single(p => Has(p, "p6"));
+        var staying = On(true);
+        Assert.All(staying, pages => Assert.True(EndsWithNext(pages)));
+        Assert.Contains(staying, pages => pages.Single(p => Has(p, "p1")) != pages.Single(p => Has(p, "p6")));
+        Assert.Contains(On(false), pages => !EndsWithNext(pages));
+    }
+
+    [Fact]
+    public void A_figure_in_the_middle_leaves_as_much_at_either_side()
+    {
+        var picture = SampleDocument.Beads(24);
+        var drawn = Pages(new Block.Figure(picture, "Three beads") { IsCentred = true })[0].Marks.OfType<PageMark.Drawing>().Single();
+        Assert.Equal(Frame.X + Frame.Width - drawn.X - picture.WidthMm * Point, drawn.X - Frame.X, Exact);
+        Assert.True(drawn.X > Frame.X + 1);
+    }
+
+    [Fact]
     public void Things_kept_together_move_to_the_next_page()
     {
         Block[] pair = [Paragraph(3, "Left"), Paragraph(3, "Right")];

@@ -228,8 +228,8 @@ public sealed partial class PatternSheetTests : IDisposable
     {
         // Boardwalk: 45 times (3 rounds, 1 spacer); rounds 65 to the strand at 3.40, spacers 50 to the bag at 2.20.
         var rows = Flat(Sheet(DrawnPieces.Reckoned("boardwalk")).Blocks).OfType<Block.Table>().Single(t => t.Name == "Materials").Rows;
-        Assert.Equal(["135", "3 × strand of 65", "10.20"], rows[0].Skip(4).Select(c => c.Text.PlainText));
-        Assert.Equal(["45", "1 × bag of 50", "2.20"], rows[1].Skip(4).Select(c => c.Text.PlainText));
+        Assert.Equal(["135", "3 × strand of\u00a065", "10.20"], rows[0].Skip(4).Select(c => c.Text.PlainText));
+        Assert.Equal(["45", "1 × bag of\u00a050", "2.20"], rows[1].Skip(4).Select(c => c.Text.PlainText));
         Assert.Contains("The packs cost 12.40 in all", Words(DrawnPieces.Reckoned("boardwalk")), StringComparison.Ordinal);
     }
 

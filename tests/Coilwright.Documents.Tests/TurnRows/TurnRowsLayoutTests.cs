@@ -141,6 +141,16 @@ public class TurnRowsLayoutTests
     }
 
     [Fact]
+    public void What_goes_on_over_an_edge_is_no_bar_where_it_is_no_longer_than_high()
+    {
+        var reckoned = DrawnPieces.Reckoned("boardwalk");
+        var ties = TurnRowsModel.Of(reckoned).Rows.SelectMany(r => r.Ties).ToArray();
+        var specks = ties.Count(t => !t.IsHome && t.Over.LengthMm <= TieBar.HeightMm);
+        Assert.NotEqual(0, specks);
+        Assert.Equal(ties.Length - specks, TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Scale = 1, RowsAlone = true }).Groups("tie").Count());
+    }
+
+    [Fact]
     public void Wished_columns_are_marked_calmly_without_hatching()
     {
         var wished = TurnRowsDrawing.Of(DrawnPieces.Reckoned("seeds"));

@@ -10,6 +10,9 @@ namespace Coilwright.Wording;
 /// <summary>What came of looking for a better order, in a maker's words.</summary>
 public sealed class IdeaSentences(Arranged arranged, Language language)
 {
+    // What is less is not told: lengths are shown in tenths of a millimetre, wire is cut by the millimetre, and a degree is half a millimetre on a wrist.
+    private const double LeastShownMm = 0.05, LeastCutMm = 0.5, LeastTurnDeg = 1;
+
     private readonly IdeaWords _words = language.Ideas;
     private readonly BeadNames _names = new(arranged.Before);
 
@@ -44,11 +47,11 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         yield return language.Sentence(_words.Brings, ("before", arranged.BeforeJudged.Loss), ("after", idea.Judged.Loss));
         yield return Failing(idea.Judged.FailingMm, _words.Holds, _words.Fails);
         var longer = idea.After.Lie.BeadedMm - arranged.Before.Lie.BeadedMm;
-        yield return Math.Abs(longer) < 0.05 ? _words.SameLength
+        yield return Math.Abs(longer) < LeastShownMm ? _words.SameLength
             : language.Sentence(longer > 0 ? _words.Longer : _words.Shorter, ("mm", longer));
-        if (idea.After.Wire.CutMm is var after && Math.Abs(after - arranged.Before.Wire.CutMm) >= 0.5)
+        if (idea.After.Wire.CutMm is var after && Math.Abs(after - arranged.Before.Wire.CutMm) >= LeastCutMm)
             yield return language.Sentence(_words.Cut, ("before", arranged.Before.Wire.CutMm), ("after", after));
-        if (idea.After.Focal is { } focal && arranged.Before.Focal is { } was && (focal.Turn != was.Turn || Math.Abs(Angles.NormalizedDeg(focal.AngleDeg - was.AngleDeg)) >= 1))
+        if (idea.After.Focal is { } focal && arranged.Before.Focal is { } was && (focal.Turn != was.Turn || Math.Abs(Angles.NormalizedDeg(focal.AngleDeg - was.AngleDeg)) >= LeastTurnDeg))
             yield return language.Sentence(_words.Focal, ("turn", focal.Turn), ("angleDeg", focal.AngleDeg));
     }
 

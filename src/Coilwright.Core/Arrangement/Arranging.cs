@@ -105,7 +105,7 @@ public sealed record ArrangeRequest(int Effort = 10, ulong Seed = 1)
 /// <summary>The one entry point: better orders for a piece under its wishes, smallest change first.</summary>
 public static class Arranging
 {
-    // A few beads are what a maker restrings without taking the whole piece off.
+    // A few beads are what a maker restrings without taking the whole piece off. The sentences of this idea say "three".
     private const int Few = 3;
 
     // Beyond that many beads a smallest cure is no small change any more.

@@ -66,7 +66,8 @@ public class FindersTests
             Interlocked.Increment(ref all);
             if (new Descent(starts: 6, shakes: 40).Find(problem) is { } found && found.Loss <= least + 1e-9) Interlocked.Increment(ref met);
         }, iter: 200, seed: "0000KOIPNdJ1");
-        Assert.True(met >= 0.95 * all, $"{met} of {all}"); // in 20 of 20 seeds tried: 99 of 100 and more
+        // It promises nothing; one that missed the least of so few choices more than once in twenty would not be worth having.
+        Assert.True(met >= 0.95 * all, $"{met} of {all}");
     }
 
     [Fact]

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.InteropServices;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Numerics;
 using MathNet.Numerics.Distributions;
@@ -20,10 +22,7 @@ public sealed class LengthDraws
 
     private const double CutAt = 3;
 
-    private const int AtOnce = 4;
-
-    // Moves four numbers on by one or two places; a place beyond the last is nought.
-    private static readonly Vector256<long> OneOn = Vector256.Create(AtOnce, 0L, 1, 2), TwoOn = Vector256.Create(AtOnce, AtOnce, 0L, 1);
+    private static Vector256<long> LastOfAll => Vector256.Create(3L, 3, 3, 3);
 
     // A lot's mean stays above nought.
     private const double MostBelowMean = 0.999;
@@ -86,40 +85,65 @@ public sealed class LengthDraws
         larger.Fill(1);
         foreach (var kind in _lots) larger[kind] += LotShift(draws, kind);
 
-        // Several beads at once: a share and its doubt, and nothing where that would be less than nothing. Then their ends, one after the other.
-        ReadOnlySpan<int> of = _kinds;
-        ReadOnlySpan<double> means = _shares.AsSpan(0, of.Length), halves = _halves.AsSpan(0, of.Length);
-        shares = shares[..of.Length];
-        ends = ends[..of.Length];
-        double along = 0;
-        var i = 0;
-        for (; i <= of.Length - AtOnce; i += AtOnce)
-        {
-            var share = Vector256.Create(means[i..]) * Vector256.Create(larger[of[i]], larger[of[i + 1]], larger[of[i + 2]], larger[of[i + 3]]);
-            var half = Vector256.Create(halves[i..]);
-            if (half != Vector256<double>.Zero)
-            {
-                share += half * draws.SignedFrom(FirstBead + (ulong)i);
-                share &= Vector256.GreaterThan(share, Vector256<double>.Zero);
-            }
-            share.CopyTo(shares[i..]);
-            share += Vector256.Shuffle(share, OneOn);
-            share += Vector256.Shuffle(share, TwoOn) + Vector256.Create(along);
-            share.CopyTo(ends[i..]);
-            along = share[3];
-        }
-        for (; i < of.Length; i++)
-        {
-            shares[i] = Math.Max(0, means[i] * larger[of[i]] + halves[i] * draws.Signed(FirstBead + (ulong)i));
-            ends[i] = along += shares[i];
-        }
-        return along;
+        return Lay(draws, larger, shares[..Beads], ends[..Beads]);
     }
 
-    // Lots take the first numbers of a draw, one for each kind; beads take the next ones, one each.
-    private ulong FirstBead => (ulong)_lotRelativeSd.Length;
+    // Eight beads at once: a share and its doubt, and nothing where that would be less than nothing. Then their ends, one after the other.
+    // Not within Draw, as the compiler does not make the best of a loop beside room taken on the stack.
+    private double Lay(SeededDraws draws, ReadOnlySpan<double> larger, Span<double> shares, Span<double> ends)
+    {
+        var fours = Beads / 8 * 2;
+        var means = InFours(_shares, fours);
+        var halves = InFours(_halves, fours);
+        var kinds = MemoryMarshal.Cast<int, FourKinds>(_kinds)[..fours];
+        Span<Vector256<double>> toShares = InFours(shares, fours), toEnds = InFours(ends, fours);
+        var along = Vector256<double>.Zero;
+        for (var i = 1; i < fours; i += 2)
+        {
+            var doubt = (halves[i - 1] | halves[i]) == Vector256<double>.Zero ? default : draws.SignedHalvesFrom(NumberOf(4 * (i - 1)));
+            var near = Share(means[i - 1], larger, kinds[i - 1], halves[i - 1] * doubt.Lower);
+            var far = Share(means[i], larger, kinds[i], halves[i] * doubt.Upper);
+            var nearEnds = Ends(near);
+            var farEnds = Ends(far) + Vector256.Shuffle(nearEnds, LastOfAll);
+            nearEnds += along;
+            farEnds += along;
+            along = Vector256.Shuffle(farEnds, LastOfAll);
+            (toShares[i - 1], toShares[i], toEnds[i - 1], toEnds[i]) = (near, far, nearEnds, farEnds);
+        }
+        var (end, rest) = (along[0], 4 * fours);
+        for (var i = rest; i < Beads; i++)
+        {
+            var doubt = draws.SignedHalf(NumberOf(rest) + (ulong)((i - rest) % 4), upper: i - rest >= 4);
+            shares[i] = Math.Max(0, _shares[i] * larger[_kinds[i]] + _halves[i] * doubt);
+            ends[i] = end += shares[i];
+        }
+        return end;
+    }
+
+    private static Span<Vector256<double>> InFours(Span<double> numbers, int fours) => MemoryMarshal.Cast<double, Vector256<double>>(numbers)[..fours];
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Share(Vector256<double> mean, ReadOnlySpan<double> larger, FourKinds kinds, Vector256<double> doubt)
+    {
+        var share = mean * Vector256.Create(larger[kinds.A], larger[kinds.B], larger[kinds.C], larger[kinds.D]) + doubt;
+        return share & Vector256.GreaterThan(share, Vector256<double>.Zero);
+    }
+
+    // Each moved on by one place and added, then by two: 0 1 2 3 becomes 0 01 012 0123. A place beyond the last is nought.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Ends(Vector256<double> shares)
+    {
+        shares += Vector256.Shuffle(shares, Vector256.Create(4, 0L, 1, 2));
+        return shares + Vector256.Shuffle(shares, Vector256.Create(4, 4, 0L, 1));
+    }
+
+    // Lots take the first numbers of a draw, one for each kind; beads take the next ones, two beads each: of eight beads the first four take the lower halves of four
+    // numbers, the others their upper halves.
+    private ulong NumberOf(int firstOfEight) => (ulong)(_lotRelativeSd.Length + firstOfEight / 2);
 
     // The inverse of the cut normal: one draw, no rejection, so that draws keep their numbers.
     private double LotShift(SeededDraws draws, int kind) =>
         _lotRelativeSd[kind] * NormalQuantile.Of(_lotLowest[kind] + draws.Unit((ulong)kind) * (Highest - _lotLowest[kind]));
+
+    private readonly record struct FourKinds(int A, int B, int C, int D);
 }

@@ -49,8 +49,24 @@ public class SeededDrawsTests
     public void Draws_in_a_row_are_the_draws_one_by_one_to_the_last_bit() => Gen.Select(Gen.ULong, Gen.ULong, Gen.ULong).Sample((seed, stream, first) =>
     {
         var draws = new SeededDraws(seed, stream);
-        var row = draws.SignedFrom(first);
-        for (var i = 0; i < 4; i++) Assert.Equal(draws.Signed(unchecked(first + (ulong)i)), row[i]);
+        var (lower, upper) = draws.SignedHalvesFrom(first);
+        for (var i = 0; i < 4; i++)
+        {
+            Assert.Equal(draws.SignedHalf(unchecked(first + (ulong)i), upper: false), lower[i]);
+            Assert.Equal(draws.SignedHalf(unchecked(first + (ulong)i), upper: true), upper[i]);
+        }
+    });
+
+    [Fact]
+    public void The_two_halves_of_a_draw_are_its_bits_read_as_fractions_inside_one() => Gen.Select(Gen.ULong, Gen.ULong).Sample((seed, k) =>
+    {
+        var draws = new SeededDraws(seed, 0);
+        double upper = draws.SignedHalf(k, upper: true), lower = draws.SignedHalf(k, upper: false);
+        Assert.InRange(upper, -1 + 1e-10, 1 - 1e-10);
+        Assert.InRange(lower, -1 + 1e-10, 1 - 1e-10);
+        // A whole number of halves of a step of 2^-31 each: reading them back gives the bits.
+        var back = ((ulong)(uint)(int)Math.Floor(upper * (1L << 31)) << 32) | (uint)(int)Math.Floor(lower * (1L << 31));
+        Assert.Equal(draws.Bits(k), back);
     });
 
     [Fact]

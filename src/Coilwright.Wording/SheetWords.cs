@@ -101,11 +101,14 @@ public sealed record SheetWords
     /// <summary>{alongMm}, {acrossMm}.</summary>
     public required string TwoSizes { get; init; }
 
-    /// <summary>{packs}, {unit}, {beads} in one.</summary>
-    public required string Packs { get; init; }
+    /// <summary>The usual units of sale, by the unit that a bead names: {packs}, {packs:form|forms}.</summary>
+    public required IReadOnlyDictionary<string, string> UsualPacks { get; init; }
 
-    /// <summary>One bead to the unit of sale: {packs}, {unit}.</summary>
-    public required string SinglePacks { get; init; }
+    /// <summary>A unit of her own: {packs}, {unit}.</summary>
+    public required string OwnPacks { get; init; }
+
+    /// <summary>Units of several beads: {packed}, {beads}.</summary>
+    public required string PacksOf { get; init; }
 
     /// <summary>The wire: {wireMm}, optionally {gauge}.</summary>
     public required string Wire { get; init; }

@@ -202,9 +202,13 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     private string Size(MaterialLine line) => Math.Abs(line.Bead.LengthMm - line.Bead.WidthMm) < 0.05 ? Fill(_words.OneSize, ("alongMm", line.Bead.LengthMm))
         : Fill(_words.TwoSizes, ("alongMm", language.Number(line.Bead.LengthMm, 1)), ("acrossMm", line.Bead.WidthMm));
 
-    private string Buy(MaterialLine line) => line.Packs is not { } packs ? ""
-        : Fill(line.Bead.Description.Pack!.Beads == 1 ? _words.SinglePacks : _words.Packs, ("packs", packs),
-            ("unit", KeyedText.Own(line.Bead.Description.Pack.Unit)), ("beads", line.Bead.Description.Pack.Beads));
+    private string Buy(MaterialLine line)
+    {
+        if (line.Packs is not { } packs) return "";
+        var pack = line.Bead.Description.Pack!;
+        var packed = Fill(_words.UsualPacks.GetValueOrDefault(pack.Unit, _words.OwnPacks), ("packs", packs), ("unit", KeyedText.Own(pack.Unit)));
+        return pack.Beads == 1 ? packed : Fill(_words.PacksOf, ("packed", packed), ("beads", pack.Beads));
+    }
 
     private IEnumerable<Block> MaterialsNotes()
     {

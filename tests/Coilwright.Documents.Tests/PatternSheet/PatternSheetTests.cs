@@ -228,9 +228,16 @@ public sealed partial class PatternSheetTests : IDisposable
     {
         // Boardwalk: 45 times (3 rounds, 1 spacer); rounds 65 to the strand at 3.40, spacers 50 to the bag at 2.20.
         var rows = Flat(Sheet(DrawnPieces.Reckoned("boardwalk")).Blocks).OfType<Block.Table>().Single(t => t.Name == "Materials").Rows;
-        Assert.Equal(["135", "3 × strand of\u00a065", "10.20"], rows[0].Skip(4).Select(c => c.Text.PlainText));
-        Assert.Equal(["45", "1 × bag of\u00a050", "2.20"], rows[1].Skip(4).Select(c => c.Text.PlainText));
+        Assert.Equal(["135", "3\u00a0strands of\u00a065", "10.20"], rows[0].Skip(4).Select(c => c.Text.PlainText));
+        Assert.Equal(["45", "1\u00a0bag of\u00a050", "2.20"], rows[1].Skip(4).Select(c => c.Text.PlainText));
         Assert.Contains("The packs cost 12.40 in all", Words(DrawnPieces.Reckoned("boardwalk")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_unit_of_sale_of_her_own_is_told_in_her_own_words()
+    {
+        var jar = SamplePieces.Bead("pip", "round", 6, with: d => d with { Pack = new Pack("jam jar", 4), Price = 2 });
+        Assert.Contains("2 × jam jar of\u00a04", Words(DrawnPieces.Reckon(SamplePieces.Piece([jar], Enumerable.Repeat(0, 7)))), StringComparison.Ordinal);
     }
 
     private static Piece Kinds(int kinds, int beads) => SamplePieces.Piece(

@@ -26,17 +26,10 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
             {
                 // Start 0 is the order as it is strung: it is judged even when the search is stopped at once.
                 if (start > 0 && cancel.IsCancellationRequested) break;
-                var climb = new Climb(problem, new SeededDraws(seed, (ulong)(firstStart + start)), firstStart + start > 0, cancel);
+                var climb = new Climb(problem, new SeededDraws(seed, (ulong)(firstStart + start)), firstStart + start > 0, progress is null ? null : Tell, cancel);
                 climb.Run(shakes);
                 found[start] = (climb.Best, climb.BestLoss);
                 Interlocked.Add(ref looked, climb.Looked);
-                if (progress is null || climb.Best is null) continue;
-                lock (gate)
-                {
-                    if (climb.BestLoss >= best - FoundCounts.Rounding) continue;
-                    best = climb.BestLoss;
-                    progress.Report(new FoundCounts([.. climb.Best], best, Math.Min(bound, best), looked));
-                }
             }
         }, CancellationToken.None);
         // Of equally good ones the earliest start's, so that the outcome does not hang on rounding between threads.
@@ -44,21 +37,33 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
         foreach (var one in found)
             if (one.Counts is not null && one.Loss < least.Loss - FoundCounts.Rounding) least = one;
         return least.Counts is null ? null : new FoundCounts([.. least.Counts], least.Loss, Math.Min(bound, least.Loss), looked);
+
+        // As soon as it is found.
+        void Tell(Climb climb)
+        {
+            lock (gate)
+            {
+                if (climb.BestLoss >= best - FoundCounts.Rounding) return;
+                best = climb.BestLoss;
+                progress!.Report(new FoundCounts([.. climb.Best!], best, Math.Min(bound, best), Interlocked.Read(ref looked) + climb.Looked));
+            }
+        }
     }
 
     private sealed class Climb
     {
         private readonly GapProblem _problem;
         private readonly SeededDraws _draws;
+        private readonly Action<Climb>? _better;
         private readonly CancellationToken _cancel;
         private readonly int[][] _together;
         private readonly GapScore _score;
         private readonly bool _stocked;
         private ulong _drawn;
 
-        public Climb(GapProblem problem, SeededDraws draws, bool anywhere, CancellationToken cancel)
+        public Climb(GapProblem problem, SeededDraws draws, bool anywhere, Action<Climb>? better, CancellationToken cancel)
         {
-            (_problem, _draws, _cancel) = (problem, draws, cancel);
+            (_problem, _draws, _better, _cancel) = (problem, draws, better, cancel);
             _together = [.. Enumerable.Range(0, problem.Count).Where(g => problem.TiedTo[g] == g)
                 .Select(g => Enumerable.Range(g, problem.Count - g).Where(o => problem.TiedTo[o] == g).ToArray())];
             _score = new GapScore(problem, [.. problem.Start]);
@@ -78,7 +83,11 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
             for (var shake = 0; shake <= shakes; shake++)
             {
                 if (_together.Length > 0) Down();
-                if (_score.Fits && _score.Loss < BestLoss - FoundCounts.Rounding) (Best, BestLoss) = (_score.Counts.ToArray(), _score.Loss);
+                if (_score.Fits && _score.Loss < BestLoss - FoundCounts.Rounding)
+                {
+                    (Best, BestLoss) = (_score.Counts.ToArray(), _score.Loss);
+                    _better?.Invoke(this);
+                }
                 if (_cancel.IsCancellationRequested || _together.Length == 0) return;
                 if (Best is not null)
                     for (var one = 0; one < _together.Length; one++) Set(one, Best[_together[one][0]]);

@@ -38,14 +38,16 @@ public sealed class TurnByTurn(int mostStates = 1 << 20, int rounds = 40) : IGap
         var hunt = new Hunt(problem, mostStates, rounds, reached, progress, cancel);
         if (problem.MostMoreOfKind.All(more => more == int.MaxValue)) hunt.ByLength();
         else hunt.BySlopes();
+        hunt.GoBack();
         return (hunt.Best, Math.Min(hunt.Bound, reached), hunt.Looked);
     }
 
     // Moves the prices so that the bound rises.
     private sealed class Hunt(GapProblem problem, int mostStates, int rounds, double reached, IProgress<FoundCounts>? progress, CancellationToken cancel)
     {
-        private readonly Sweep _sweep = new(problem, mostStates);
-        private readonly double[] _perBead = new double[problem.StepMm.Length], _prices = new double[problem.StepMm.Length];
+        private readonly TurnSweep _sweep = new(problem, mostStates);
+        private readonly double[] _perBead = new double[problem.StepMm.Length], _prices = new double[problem.StepMm.Length], _bestPrices = new double[problem.StepMm.Length];
+        private double _bestAllowance;
         private int _round;
 
         public (ImmutableArray<int> Counts, double Loss)? Best { get; private set; }
@@ -66,16 +68,36 @@ public sealed class TurnByTurn(int mostStates = 1 << 20, int rounds = 40) : IGap
             if (_sweep.Run(_prices, cancel) is not { } swept) return null;
             Looked += _sweep.Steps;
             // What the prices say of every allowed order: its loss is at least this.
-            var held = swept.Priced - (perMm > 0 ? perMm * problem.LongerMm : perMm < 0 ? -perMm * problem.ShorterMm : 0);
+            var allowance = perMm > 0 ? perMm * problem.LongerMm : perMm < 0 ? -perMm * problem.ShorterMm : 0;
             for (var k = 0; k < _perBead.Length; k++)
-                if (_perBead[k] > 0) held -= _perBead[k] * problem.MostMoreOfKind[k];
-            Bound = Math.Max(Bound, held);
+                if (_perBead[k] > 0) allowance += _perBead[k] * problem.MostMoreOfKind[k];
+            var held = swept.Priced - allowance;
+            if (held >= Bound)
+            {
+                (Bound, _bestAllowance) = (held, allowance);
+                _prices.CopyTo(_bestPrices, 0);
+            }
             if (problem.Allows(swept.Counts.AsSpan()) && problem.Loss(swept.Counts.AsSpan()) is var loss && loss < (Best?.Loss ?? double.PositiveInfinity))
             {
                 Best = (swept.Counts, loss);
                 progress?.Report(new FoundCounts(swept.Counts, loss, Math.Min(Bound, loss), Looked));
             }
             return (held, swept.Counts);
+        }
+
+        // What lies between the bound and the best known, gone through from the end of the wire back to its start.
+        public void GoBack()
+        {
+            if (cancel.IsCancellationRequested || double.IsInfinity(Known) || Known - Bound <= FoundCounts.Rounding) return;
+            var back = new BackAlong(problem, _sweep, _bestPrices, _bestAllowance);
+            if (back.Run(Known, cancel) is not { } gone) return;
+            Looked += gone.Looked;
+            if (gone.Counts is { } counts)
+            {
+                Best = (counts, gone.Loss);
+                progress?.Report(new FoundCounts(counts, gone.Loss, gone.Loss, Looked));
+            }
+            Bound = Math.Max(Bound, Known);
         }
 
         // With length alone to keep, the bound is a roof of straight pieces over one price: where the pieces found on either side of its top would meet
@@ -146,139 +168,5 @@ public sealed class TurnByTurn(int mostStates = 1 << 20, int rounds = 40) : IGap
                     _perBead[k] = Math.Max(0, _perBead[k] + step * slopes[k] * problem.StepMm[k] * problem.StepMm[k]);
             }
         }
-    }
-
-    // One pass along the wire at given prices of beads.
-    private sealed class Sweep
-    {
-        private readonly GapProblem _problem;
-        private readonly int[] _ways;
-        private readonly int _memory;
-        private readonly Cut[][] _ending;
-        private readonly byte[]?[] _came;
-
-        public Sweep(GapProblem problem, int mostStates)
-        {
-            _problem = problem;
-            _ways = [.. problem.Gaps.Select(g => g.Most - g.Least + 1)];
-            var longest = problem.Windows.IsEmpty ? 1 : problem.Windows.Max(w => w.End - w.First);
-            _memory = Math.Max(1, longest - 1);
-            while (_memory > 1 && MostStates(_memory) > mostStates) _memory--;
-            _ending = [.. Enumerable.Range(0, problem.Count).Select(g => problem.Windows.Where(w => w.End == g + 1).Select(w => CutTo(w, _memory + 1)).ToArray())];
-            _came = new byte[]?[problem.Count];
-        }
-
-        public long Steps { get; private set; }
-
-        // The most states that so many neighbouring gaps have.
-        private double MostStates(int gaps)
-        {
-            double most = 0;
-            for (var g = 0; g < _ways.Length; g++)
-            {
-                double states = 1;
-                for (var i = g; i < Math.Min(_ways.Length, g + gaps); i++) states *= _ways[i];
-                most = Math.Max(most, states);
-            }
-            return most;
-        }
-
-        // A window that reaches further back than is remembered: its earliest gaps are taken at their best.
-        private Cut CutTo(GapWindow window, int gaps)
-        {
-            if (window.End - window.First <= gaps) return new Cut(window.First, window.Strides, [.. window.Loss]);
-            var first = window.End - gaps;
-            var most = new int[window.Strides.Length];
-            for (var g = window.First; g < first; g++) most[_problem.Kinds[g]] += _ways[g] - 1;
-            double[] loss = [.. window.Loss];
-            // One kind after another: the least over a box is the least over its sides in turn. A key beyond the box means counts that no gap can have.
-            for (var k = 0; k < most.Length; k++)
-            {
-                if (most[k] == 0) continue;
-                var before = loss.AsSpan().ToArray();
-                for (var key = 0; key < loss.Length; key++)
-                    for (var more = 1; more <= most[k] && key + more * window.Strides[k] < loss.Length; more++)
-                        loss[key] = Math.Min(loss[key], before[key + more * window.Strides[k]]);
-            }
-            return new Cut(first, window.Strides, loss);
-        }
-
-        public (double Priced, ImmutableArray<int> Counts)? Run(double[] prices, CancellationToken cancel)
-        {
-            var (n, kinds) = (_problem.Count, _problem.Kinds);
-            double[] before = [_problem.Fixed];
-            Steps = 0;
-            for (var g = 0; g < n; g++)
-            {
-                if (cancel.IsCancellationRequested) return null;
-                // The state holds the gaps from first on; the oldest is forgotten once as many as are remembered stand after it.
-                var first = Math.Max(0, g - _memory);
-                var drops = g - first == _memory;
-                var (oldest, ways) = (drops ? _ways[first] : 1, _ways[g]);
-                var rest = before.Length / oldest;
-                var after = new double[rest * ways];
-                var came = _came[g] ??= new byte[after.Length];
-                Array.Fill(after, double.PositiveInfinity);
-                var restFirst = drops ? first + 1 : first;
-                var digits = new int[g - restFirst];
-                var ending = _ending[g];
-                var keys = new int[ending.Length];
-                var (strideOld, strideNew) = (new int[ending.Length], new int[ending.Length]);
-                for (var w = 0; w < ending.Length; w++)
-                    (strideOld[w], strideNew[w]) = (drops && ending[w].First <= first ? ending[w].Strides[kinds[first]] : 0, ending[w].Strides[kinds[g]]);
-                var losses = Array.ConvertAll(ending, cut => cut.Loss);
-                var (own, row) = (new double[ways], new double[ways]);
-                for (var c = 0; c < ways; c++) own[c] = prices[kinds[g]] * (_problem.Gaps[g].Least + c - _problem.Start[g]);
-                for (var r = 0; r < rest; r++)
-                {
-                    var to = after.AsSpan(r * ways, ways);
-                    for (var d = 0; d < oldest; d++)
-                    {
-                        own.CopyTo(row, 0);
-                        for (var w = 0; w < losses.Length; w++)
-                        {
-                            var (loss, key, stride) = (losses[w], keys[w] + d * strideOld[w], strideNew[w]);
-                            for (var c = 0; c < row.Length; c++, key += stride) row[c] += loss[key];
-                        }
-                        var so = before[d * rest + r];
-                        for (var c = 0; c < row.Length; c++)
-                            if (so + row[c] is var loss && loss < to[c]) (to[c], came[r * ways + c]) = (loss, (byte)d);
-                    }
-                    Next(digits, restFirst, keys, ending);
-                }
-                Steps += (long)rest * oldest * ways;
-                before = after;
-            }
-            var best = 0;
-            for (var s = 1; s < before.Length; s++)
-                if (before[s] < before[best]) best = s;
-            var counts = new int[n];
-            for (int g = n - 1, state = best; g >= 0; g--)
-            {
-                counts[g] = _problem.Gaps[g].Least + state % _ways[g];
-                var r = state / _ways[g];
-                var first = Math.Max(0, g - _memory);
-                var rest = 1;
-                for (var i = g - first == _memory ? first + 1 : first; i < g; i++) rest *= _ways[i];
-                state = _came[g]![state] * rest + r;
-            }
-            return (before[best], [.. counts]);
-        }
-
-        // The next choice of the remembered gaps, the latest running fastest, and the keys that go with it.
-        private void Next(int[] digits, int first, int[] keys, Cut[] ending)
-        {
-            for (var i = digits.Length - 1; i >= 0; i--)
-            {
-                var kind = _problem.Kinds[first + i];
-                var by = digits[i] + 1 < _ways[first + i] ? 1 : -digits[i];
-                digits[i] += by;
-                for (var w = 0; w < keys.Length; w++)
-                    if (ending[w].First <= first + i) keys[w] += by * ending[w].Strides[kind];
-                if (by == 1) return;
-            }
-        }
-
-        private sealed record Cut(int First, ImmutableArray<int> Strides, double[] Loss);
     }
 }

@@ -32,6 +32,29 @@ public class FindersTests
     }, iter: 400);
 
     [Fact]
+    public void Going_back_along_the_wire_proves_the_least_whatever_binds()
+    {
+        var (all, open) = (0, 0);
+        RandomProblems.Any(ties: false).Sample(problem =>
+        {
+            var choices = RandomProblems.EveryChoice(problem).Select(counts => problem.Loss(counts)).ToArray();
+            if (choices.Length == 0) return;
+            // Whatever was reached before, the least or the worst, the least is found and known to be it; where it was reached already nothing else is given back.
+            foreach (var reached in (double[])[choices.Min(), choices.Max()])
+            {
+                var found = new TurnByTurn(rounds: 3).Find(problem, reached, null, CancellationToken.None, out var bound);
+                Near.Equal(choices.Min(), bound, Rounding + FoundCounts.Rounding, problem);
+                Near.Equal(choices.Min(), Math.Min(reached, found?.Loss ?? reached), Rounding + FoundCounts.Rounding, problem);
+                Assert.True(found is null || problem.Allows(found.Counts.AsSpan()));
+            }
+            Interlocked.Increment(ref all);
+            // Few rounds of prices leave something to go back for.
+            if (problem.MostMoreOfKind.Any(more => more != int.MaxValue) || double.IsFinite(problem.LongerMm)) Interlocked.Increment(ref open);
+        }, iter: 400);
+        Assert.True(open > all / 4, $"rules bind in {open} of {all} alone");
+    }
+
+    [Fact]
     public void A_bound_turn_by_turn_is_never_above_the_least() => Gen.Select(RandomProblems.Any(ties: true), Gen.Int[1, 60]).Sample((problem, states) =>
     {
         var least = LeastOfAll(problem);

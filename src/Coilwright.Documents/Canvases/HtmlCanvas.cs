@@ -159,17 +159,29 @@ public sealed class HtmlCanvas : IDocumentCanvas
                     _out.Append(heads ? "<th scope=\"row\"" : "<td").Append(Aligned(table.Columns[c])).Append('>');
                     if (row[c].Picture is { } picture)
                     {
-                        _out.Append("<span class=\"inset\" style=\"width: ").Append(Number(picture.WidthMm * (row[c].PictureIsTrueSize ? 1 : setup.Enlarged))).Append("mm\"")
+                        _out.Append("<span class=\"inset").Append(row[c].Text.IsEmpty ? " alone" : "").Append("\" style=\"width: ").Append(Number(picture.WidthMm * (row[c].PictureIsTrueSize ? 1 : setup.Enlarged))).Append("mm\"")
                             .Append(row[c].PictureAlt is null ? " aria-hidden=\"true\">" : ">");
                         Svg(picture, row[c].PictureAlt, fluid: true);
                         _out.Append("</span>");
                     }
                     Write(row[c].Text);
+                    WriteFolded(table, row, c);
                     _out.Append(heads ? "</th>" : "</td>");
                 }
                 _out.Append("</tr>\n");
             }
             _out.Append("</tbody>\n</table>\n</div>\n");
+        }
+
+        private void WriteFolded(Block.Table table, ImmutableArray<TableCell> row, int into)
+        {
+            for (var c = 0; c < row.Length; c++)
+            {
+                if (table.Columns[c].Folded is not { } folded || folded.Into != into || row[c].Text.IsEmpty) continue;
+                _out.Append("<span class=\"quiet narrow\">").Append(Escaped(folded.Join));
+                Write(row[c].Text);
+                _out.Append("</span>");
+            }
         }
 
         private void Heads(Block.Table table)
@@ -280,7 +292,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
         private static string Aligned(TableColumn column)
         {
             var align = column.Align switch { CellAlign.Right => "right", CellAlign.Centre => "centre", _ => "" };
-            var sort = (align + (column.IsWhole ? " whole" : "")).Trim();
+            var sort = (align + (column.IsWhole ? " whole" : "") + (column.Folded is null ? "" : " wide")).Trim();
             return sort.Length == 0 ? "" : " class=\"" + sort + "\"";
         }
     }

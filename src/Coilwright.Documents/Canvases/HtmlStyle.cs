@@ -62,6 +62,7 @@ internal static class HtmlStyle
             .centre { text-align: center; }
             .whole { white-space: nowrap; }
             .inset { display: inline-block; vertical-align: middle; margin-right: 0.6rem; }
+            .inset.alone { margin-right: 0; }
             figure { margin: 0.9rem 0 1.1rem; break-inside: avoid; }
             figcaption { margin-top: 0.5rem; }
             .strip figcaption { margin: 0 0 0.35rem; font-size: 1rem; color: var(--ink); }
@@ -87,6 +88,14 @@ internal static class HtmlStyle
             .beside > div { min-width: 0; max-width: 100%; }
             .beside > div > :first-child { margin-top: 0.6rem; }
             .together { break-inside: avoid; }
+            .narrow { display: none; }
+            @media screen and (max-width: 34rem) {
+              .wide { display: none; }
+              .narrow { display: inline; }
+              table { font-size: 0.88rem; }
+              th, td { padding-left: 0.2rem; padding-right: 0.2rem; }
+              td:not([class]) { min-width: 6.5rem; }
+            }
             @media (max-width: 30rem) { tbody th.whole { white-space: normal; } }
             hr { border: 0; border-top: 1px solid var(--hairline); margin: 1rem 0; }
 

@@ -142,7 +142,15 @@ public sealed record TableColumn(RichText Head, CellAlign Align = CellAlign.Left
 {
     /// <summary>Whether its texts are parted only when nothing else can give way: sizes, amounts.</summary>
     public bool IsWhole { get; init; }
+
+    /// <summary>On a screen too narrow for every column this one gives way, and its texts stand behind those of another; null where it stays. Paper keeps it.</summary>
+    public FoldedColumn? Folded { get; init; }
 }
+
+/// <summary>Where the texts of a column go that gives way on a narrow screen.</summary>
+/// <param name="Into">The column that takes them, from 0: one that stays.</param>
+/// <param name="Join">What stands before each, as ", ".</param>
+public sealed record FoldedColumn(int Into, string Join);
 
 /// <summary>A cell of a table; may be empty.</summary>
 /// <param name="Text">Its words.</param>

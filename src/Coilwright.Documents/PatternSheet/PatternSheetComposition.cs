@@ -159,7 +159,9 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
         yield return language.Cautions.SmallParts;
     }
 
-    // In large print there is no width for seven columns: a bead's size and packs then stand behind its name.
+    // In large print and on a phone there is no width for seven columns: a bead's size and packs then stand behind its name, and on a phone its cost.
+    private const int NameColumn = 2;
+
     private Block.Table Materials()
     {
         var priced = model.Materials.KnownCost is not null;
@@ -168,10 +170,10 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
             (new(_words.Key, CellAlign.Centre), line => RichText.Key(model.Letter(line.KindIndex)), false),
             (new(_words.TrueSize, CellAlign.Centre), line => new TableCell(RichText.Empty) { Picture = pictures.Bead(line.KindIndex), PictureIsTrueSize = true }, false),
             (new(_words.Bead), line => setup.LargePrint ? NameSizeAndBuy(line) : Name(line), false),
-            (new(_words.Size) { IsWhole = true }, line => Size(line), true),
+            (new(_words.Size) { IsWhole = true, Folded = new(NameColumn, ", ") }, line => Size(line), true),
             (new(_words.Use, CellAlign.Right) { IsWhole = true }, line => line.Use.ToString(CultureInfo.InvariantCulture), false),
-            (new(_words.Buy) { IsWhole = true }, line => Buy(line), true),
-            (new(_words.Cost, CellAlign.Right) { IsWhole = true }, line => line.Cost is { } cost ? language.Amount(cost) : "", false),
+            (new(_words.Buy) { IsWhole = true, Folded = new(NameColumn, "; " + _words.Buy + ": ") }, line => Buy(line), true),
+            (new(_words.Cost, CellAlign.Right) { IsWhole = true, Folded = setup.LargePrint ? null : new(NameColumn, "; " + _words.Cost + ":\u00a0") }, line => line.Cost is { } cost ? language.Amount(cost) : "", false),
         ];
         var columns = all.Where(c => !(c.IsWide && setup.LargePrint)).SkipLast(priced ? 0 : 1).ToArray();
         var wire = model.Reckoned.Piece.Wire;

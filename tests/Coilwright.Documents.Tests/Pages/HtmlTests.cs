@@ -95,6 +95,30 @@ public sealed partial class HtmlTests
         Assert.Equal(100 * 96 / 25.4, told.GetProperty("bar").GetDouble(), 0.02);
     }
 
+    [Theory]
+    [InlineData(360, "KeyBeadUse", "Sea glass round, 8 mm; 1 strand of 50")]
+    [InlineData(1280, "KeyBeadUseBuy", "Sea glass round, 8 mm")]
+    public void A_column_that_may_gives_way_on_a_narrow_screen_and_its_words_stand_behind_another_s(int width, string heads, string cell)
+    {
+        var told = Chromium.Ask("<!DOCTYPE html><html><body></body></html>", 1400, $$"""
+            {
+              const frame = document.createElement("iframe");
+              frame.width = {{width.ToString(CultureInfo.InvariantCulture)}}; frame.height = 800;
+              const loaded = new Promise(done => frame.onload = done);
+              frame.srcdoc = decodeURIComponent(escape(atob("{{Convert.ToBase64String(Encoding.UTF8.GetBytes(Html(SampleDocument.Everything)))}}")));
+              document.body.appendChild(frame);
+              await loaded;
+              const table = [...frame.contentDocument.querySelectorAll("table")].find(t => t.caption.textContent == "Materials");
+              const seen = e => e.innerText.replaceAll("\u00a0", " ").trim();
+              return { heads: [...table.querySelectorAll("thead th")].filter(h => h.getClientRects().length > 0).map(seen).join(""), cell: seen(table.tBodies[0].rows[0].cells[1]),
+                scroll: table.scrollWidth <= table.parentElement.clientWidth };
+            }
+            """);
+        Assert.Equal(heads, told.GetProperty("heads").GetString());
+        Assert.Equal(cell, told.GetProperty("cell").GetString());
+        Assert.True(told.GetProperty("scroll").GetBoolean());
+    }
+
     [Fact]
     public void A_page_needs_nothing_beside_it_and_runs_nothing()
     {

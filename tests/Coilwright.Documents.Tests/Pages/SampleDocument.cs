@@ -69,7 +69,7 @@ internal static class SampleDocument
             new Block.Heading(2, "Materials"),
             new Block.Table(
             [
-                new TableColumn("Key", CellAlign.Centre), new TableColumn("Bead"), new TableColumn("Use", CellAlign.Right), new TableColumn("Buy", CellAlign.Right),
+                new TableColumn("Key", CellAlign.Centre), new TableColumn("Bead"), new TableColumn("Use", CellAlign.Right), new TableColumn("Buy", CellAlign.Right) { Folded = new FoldedColumn(1, "; ") },
             ],
             [
                 [RichText.Key("A"), "Sea glass round, 8 mm", "48", "1 strand of 50"],

@@ -163,7 +163,7 @@ public static class BeadCardsDrawing
             var slot = Slot(style, bead, scale);
             var x = middleMm - WidthMm(style, bead, scale) / 2 + slot / 2;
             var figure = new BeadFigure(bead, "card-" + kind.Letter.ToLowerInvariant() + "-drawn", scale, pattern, style.Inks);
-            yield return new Stamp(figure.At(0), new Point(x, y));
+            yield return new Stamp(figure.Of(0), new Point(x, y));
             foreach (var mark in Hole(figure.Silhouette, figure.Ground, x, y, 0)) yield return mark;
             foreach (var mark in Along(x, y + tall / 2)) yield return mark;
             foreach (var mark in Across(x + bead.LengthMm * scale / 2, y, bead.WidthMm)) yield return mark;

@@ -53,11 +53,11 @@ public sealed class BeadFigure
     /// <summary>Its drawings: one, or several for uneven kinds.</summary>
     public IEnumerable<Symbol> Symbols => _drawings.Select(d => d.Symbol);
 
-    /// <summary>The drawing for the bead at a place in the order, round its own middle.</summary>
-    public Symbol At(int index) => _drawings[index % _drawings.Length].Symbol;
+    /// <summary>The drawing for the so many-th bead of the kind, from 0, round its own middle.</summary>
+    public Symbol Of(int nth) => _drawings[nth % _drawings.Length].Symbol;
 
     /// <summary>The outline of that drawing.</summary>
-    public Outline OutlineAt(int index) => _drawings[index % _drawings.Length].Outline;
+    public Outline OutlineOf(int nth) => _drawings[nth % _drawings.Length].Outline;
 
     /// <summary>The line round it, of its own colour.</summary>
     public Pen EdgePen => new(_inks.EdgeOf(Ground), 0.18);

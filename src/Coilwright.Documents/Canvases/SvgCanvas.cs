@@ -20,6 +20,12 @@ public sealed record SvgOptions
     /// <summary>Whether the names, sorts, values and titles of single marks are left out: for a page that asks for none of them.</summary>
     public bool Bare { get; init; }
 
+    /// <summary>Put between the prefix and the names of clips, so that parts of one picture can be written one by one.</summary>
+    public string ClipInfix { get; init; } = "";
+
+    /// <summary>Whether hundredths of a millimetre will do, a twentieth of a screen's pixel: what moves by less does not change what is written.</summary>
+    public bool ForScreen { get; init; }
+
     /// <summary>Whether the drawings of its symbols are left out: the page has them already, from <see cref="SvgCanvas.WriteSymbols"/> under the same
     /// prefix.</summary>
     public bool SymbolsElsewhere { get; init; }
@@ -28,13 +34,19 @@ public sealed record SvgOptions
 /// <summary>Writes a picture as SVG that stands alone: one text, no outside parts, the same bytes every time.</summary>
 /// <remarks>
 /// <para>The view box is in millimetres and so is the size, so that it prints at true scale. Numbers have a decimal point and at most three decimals
-/// (a thousandth of a millimetre) in every locale. Characters that XML cannot hold are left out.</para>
+/// (a thousandth of a millimetre; <see cref="SvgOptions.ForScreen"/> two) in every locale. Characters that XML cannot hold are left out.</para>
 /// <para>SVG 1.1 with <c>data-</c> attributes; symbols are used through <c>xlink:href</c>, which older readers know too.</para>
 /// </remarks>
 public sealed class SvgCanvas
 {
     /// <summary>The faces asked for, the best first. <see cref="CautiousSans"/> measures for any of them.</summary>
     public const string FontFamily = "'Atkinson Hyperlegible Next', 'Atkinson Hyperlegible', 'DejaVu Sans', sans-serif";
+
+    /// <summary>Name, after the prefix, of the element with a picture's title.</summary>
+    public const string TitleId = "title";
+
+    /// <summary>Name, after the prefix, of the element with a picture's description.</summary>
+    public const string DescId = "desc";
 
     private const string Root = "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"";
 
@@ -65,37 +77,56 @@ public sealed class SvgCanvas
         return canvas._out.ToString();
     }
 
-    private void Whole(Picture picture)
+    /// <summary>Writes marks alone, for a page that has the picture's own element and keeps what does not change.</summary>
+    /// <remarks>Clips are numbered within each text: <see cref="SvgOptions.ClipInfix"/> tells those of one page apart.</remarks>
+    public static string WriteMarks(IEnumerable<Mark> marks, SvgOptions? options = null)
     {
-        string title = Name("title"), desc = Name("desc");
-        _out.Append(Root);
+        var canvas = new SvgCanvas(options ?? new SvgOptions());
+        foreach (var mark in marks) canvas.Write(mark);
+        return canvas._out.ToString();
+    }
+
+    /// <summary>The attributes of a picture's own element, in order.</summary>
+    public static IEnumerable<(string Name, string Value)> ElementOf(Picture picture, SvgOptions options) => new SvgCanvas(options).ElementOf(picture);
+
+    /// <summary>The transform that moves what is drawn round its own origin to its place.</summary>
+    public static string TransformTo(Point at, SvgOptions options) => new SvgCanvas(options).MoveTo(at.XMm, at.YMm);
+
+    private IEnumerable<(string Name, string Value)> ElementOf(Picture picture)
+    {
         if (!_options.Fluid)
         {
-            Attribute("width", Number(picture.WidthMm) + "mm");
-            Attribute("height", Number(picture.HeightMm) + "mm");
+            yield return ("width", Number(picture.WidthMm) + "mm");
+            yield return ("height", Number(picture.HeightMm) + "mm");
         }
-        Attribute("viewBox", "0 0 " + Number(picture.WidthMm) + " " + Number(picture.HeightMm));
+        yield return ("viewBox", "0 0 " + Number(picture.WidthMm) + " " + Number(picture.HeightMm));
         if (_options.Decorative)
         {
-            Attribute("aria-hidden", "true");
+            yield return ("aria-hidden", "true");
         }
         else
         {
-            Attribute("role", "img");
-            Attribute("aria-labelledby", title + " " + desc);
-            Attribute("xml:lang", picture.Language);
+            yield return ("role", "img");
+            yield return ("aria-labelledby", Name(TitleId) + " " + Name(DescId));
+            yield return ("xml:lang", picture.Language);
         }
-        Attribute("font-family", FontFamily);
-        Attribute("fill", "none");
-        Attribute("fill-rule", "evenodd");
-        Attribute("stroke-linejoin", "round");
+        yield return ("font-family", FontFamily);
+        yield return ("fill", "none");
+        yield return ("fill-rule", "evenodd");
+        yield return ("stroke-linejoin", "round");
+    }
+
+    private void Whole(Picture picture)
+    {
+        _out.Append(Root);
+        foreach (var (name, value) in ElementOf(picture)) Attribute(name, value);
         _out.Append(">\n");
         if (!_options.Decorative)
         {
             _out.Append("<title");
-            Attribute("id", title);
+            Attribute("id", Name(TitleId));
             _out.Append('>').Append(Escaped(picture.Title)).Append("</title>\n<desc");
-            Attribute("id", desc);
+            Attribute("id", Name(DescId));
             _out.Append('>').Append(Escaped(picture.Description)).Append("</desc>\n");
         }
         if (!_options.SymbolsElsewhere)
@@ -164,7 +195,7 @@ public sealed class SvgCanvas
         if (group.Clip is { } clip)
         {
             // Written in the coordinates outside the group, where its own element stands.
-            var name = Name("clip-" + (++_clips).ToString(CultureInfo.InvariantCulture));
+            var name = Name("clip-" + _options.ClipInfix + (++_clips).ToString(CultureInfo.InvariantCulture));
             _out.Append("<clipPath");
             Attribute("id", name);
             _out.Append("><path clip-rule=\"evenodd\"");
@@ -175,7 +206,7 @@ public sealed class SvgCanvas
         }
         Open("g", group);
         if (group.MoveRightMm != 0 || group.MoveDownMm != 0)
-            Attribute("transform", "translate(" + Number(group.MoveRightMm) + " " + Number(group.MoveDownMm) + ")");
+            Attribute("transform", MoveTo(group.MoveRightMm, group.MoveDownMm));
         _out.Append(">\n");
         if (TitleOf(group) is { } title) _out.Append("<title>").Append(Escaped(title)).Append("</title>\n");
         foreach (var inner in group.Marks) Write(inner);
@@ -271,9 +302,11 @@ public sealed class SvgCanvas
 
     private string? TitleOf(Mark mark) => _options.Bare ? null : mark.Title;
 
+    private string MoveTo(double rightMm, double downMm) => "translate(" + Number(rightMm) + " " + Number(downMm) + ")";
+
     private string Name(string id) => _options.IdPrefix + id;
 
-    private static string Path(Outline outline)
+    private string Path(Outline outline)
     {
         var d = new StringBuilder();
         foreach (var step in outline.Steps)
@@ -295,16 +328,18 @@ public sealed class SvgCanvas
         return d.ToString();
     }
 
-    private static string Pair(Point p) => Pair(new StringBuilder(), p).ToString();
+    private string Pair(Point p) => Pair(new StringBuilder(), p).ToString();
 
-    private static StringBuilder Pair(StringBuilder text, Point p) => Number(Number(text, p.XMm).Append(' '), p.YMm);
+    private StringBuilder Pair(StringBuilder text, Point p) => Number(Number(text, p.XMm).Append(' '), p.YMm);
 
-    private static string Number(double value) => Number(new StringBuilder(), value).ToString();
+    private string Number(double value) => Number(new StringBuilder(), value).ToString();
 
     // Most of what is written is numbers: thousandths as whole numbers are several times faster than a format that has to be read each time.
-    private static StringBuilder Number(StringBuilder text, double value)
+    private StringBuilder Number(StringBuilder text, double value)
     {
-        var thousandths = checked((long)Math.Round(value * 1000, MidpointRounding.AwayFromZero));
+        var thousandths = _options.ForScreen
+            ? checked(10 * (long)Math.Round(value * 100, MidpointRounding.AwayFromZero))
+            : checked((long)Math.Round(value * 1000, MidpointRounding.AwayFromZero));
         if (thousandths < 0) text.Append('-');
         thousandths = Math.Abs(thousandths);
         text.Append(CultureInfo.InvariantCulture, $"{thousandths / 1000}");

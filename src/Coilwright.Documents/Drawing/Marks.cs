@@ -19,8 +19,24 @@ public abstract record Mark
     /// <summary>What it is, in words: shown when pointed at and read aloud; null for most.</summary>
     public string? Title { get; init; }
 
+    /// <summary>The bead that it shows or names, or the first of the group that it names, by its place in the order from 0, for a page that draws anew only what changed; null for what belongs
+    /// to no bead. Not written into a file.</summary>
+    public int? OfBead { get; init; }
+
     /// <summary>Values a page may want of it, by name (<c>[a-z][a-z0-9-]*</c>): the bead's place in the order, its turn.</summary>
     public ImmutableSortedDictionary<string, string> Data { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Where it stands, and what it is when it stands at the picture's corner: of two that differ only in their place, the second is the same.</summary>
+    public (Point At, Mark Mark) Apart() => this switch
+    {
+        Stamp stamp => (stamp.At, stamp with { At = default }),
+        Text text => (text.At, text with { At = default }),
+        Ellipse ellipse => (ellipse.Middle, ellipse with { Middle = default }),
+        Circle circle => (circle.Middle, circle with { Middle = default }),
+        Line line => (line.From, line with { From = default, To = line.To.Moved(-line.From.XMm, -line.From.YMm) }),
+        Drawn { Path.Steps: [{ To: var at }, ..] } drawn => (at, drawn with { Path = drawn.Path.Moved(-at.XMm, -at.YMm) }),
+        _ => (default, this),
+    };
 }
 
 /// <summary>Marks that belong together, moved and clipped as one.</summary>

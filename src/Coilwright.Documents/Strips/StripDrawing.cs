@@ -13,6 +13,7 @@ public sealed class StripDrawing
 {
     private const double MarginMm = 0.6;
     private readonly Reckoned _reckoned;
+    private readonly ImmutableArray<int> _nth;
     private readonly ImmutableDictionary<int, BeadFigure> _figures;
 
     /// <summary>Makes ready to draw beads of a piece.</summary>
@@ -22,6 +23,7 @@ public sealed class StripDrawing
     public StripDrawing(Reckoned reckoned, double scale = 1, Palette? inks = null)
     {
         _reckoned = reckoned;
+        _nth = NthOfKind.Of(reckoned.Piece.Order.Kinds);
         var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);
         _figures = reckoned.Counts.Select((k, i) => (k.KindIndex, Figure: new BeadFigure(k.Bead, "kind-" + k.Letter.ToLowerInvariant(), scale, patterns[i], inks ?? Palette.Colour)))
             .ToImmutableDictionary(f => f.KindIndex, f => f.Figure);
@@ -35,7 +37,7 @@ public sealed class StripDrawing
     {
         var figure = new BeadFigure(bead, "alone", scale, Likenesses.Patterns([bead])[0], inks ?? Palette.Colour);
         var (halfLength, halfWidth) = (figure.Silhouette.HalfLengthMm + MarginMm, figure.Silhouette.HalfWidthMm + MarginMm);
-        return new Picture(2 * halfLength, 2 * halfWidth, bead.Name, "", [new Stamp(figure.At(0), new Point(halfLength, halfWidth))]);
+        return new Picture(2 * halfLength, 2 * halfWidth, bead.Name, "", [new Stamp(figure.Of(0), new Point(halfLength, halfWidth))]);
     }
 
     /// <summary>The symbols that its pictures are put together from.</summary>
@@ -50,18 +52,18 @@ public sealed class StripDrawing
     /// <param name="count">How many beads.</param>
     /// <param name="title">What it is, in words.</param>
     public Picture OfStretch(int first, int count, string title) =>
-        Draw([.. Enumerable.Range(first, count).Select(i => (_reckoned.Piece.Order.Kinds[i], i))], title);
+        Draw([.. Enumerable.Range(first, count).Select(i => (_reckoned.Piece.Order.Kinds[i], _nth[i]))], title);
 
-    private Picture Draw(ImmutableArray<(int Kind, int Index)> beads, string title)
+    private Picture Draw(ImmutableArray<(int Kind, int Nth)> beads, string title)
     {
         var half = beads.Max(b => _figures[b.Kind].Silhouette.HalfWidthMm) + MarginMm;
         var x = MarginMm;
         var marks = ImmutableArray.CreateBuilder<Mark>(beads.Length);
-        foreach (var (kind, index) in beads)
+        foreach (var (kind, nth) in beads)
         {
             var figure = _figures[kind];
             x += figure.Silhouette.HalfLengthMm;
-            marks.Add(new Stamp(figure.At(index), new Point(x, half)));
+            marks.Add(new Stamp(figure.Of(nth), new Point(x, half)));
             x += figure.Silhouette.HalfLengthMm;
         }
         return new Picture(x + MarginMm, 2 * half, title, "", marks.ToImmutable());

@@ -53,6 +53,7 @@ public sealed record TurnStrip(Picture Picture, int Turn, bool HasOverlap, int B
             half = Math.Max(half, silhouette.HalfWidthMm);
         }
         var shift = leadMm - from;
+        var nth = NthOfKind.Of(reckoned.Piece.Order.Kinds);
         ImmutableArray<DrawnBead> drawn =
         [
             .. beads.Select(i =>
@@ -60,13 +61,13 @@ public sealed record TurnStrip(Picture Picture, int Turn, bool HasOverlap, int B
                 var (kind, figure) = figures[reckoned.Piece.Order.Kinds[i]];
                 var middle = lie.BeadMiddleMm(i) + shift;
                 var over = new Stretch(middle - figure.Silhouette.HalfLengthMm, middle + figure.Silhouette.HalfLengthMm);
-                return new DrawnBead(new RowBead(i, kind, over, turn, true), figure, middle, middle);
+                return new DrawnBead(new RowBead(i, nth[i], kind, over, turn, true), figure, middle, middle);
             }),
         ];
         var row = ImmutableArray.CreateBuilder<Mark>();
         row.Add(new Line(new Point(from + shift, 0), new Point(to + shift, 0), new Pen(style.Inks.Steel, reckoned.Piece.Wire.WireMm)));
         // A focal stands over its neighbours.
-        foreach (var bead in drawn.OrderBy(b => b.IsAbove)) row.Add(new Stamp(bead.Figure.At(bead.Bead.Index), new Point(bead.MiddleMm, 0)));
+        foreach (var bead in drawn.OrderBy(b => b.IsAbove)) row.Add(new Stamp(bead.Figure.Of(bead.Bead.Look), new Point(bead.MiddleMm, 0)));
         var placer = new LabelPlacer();
         row.AddRange(new RowLetters(style, drawn, placer).Place());
         var bottom = placer.Taken.Select(b => b.BottomMm).Append(half).Max();

@@ -101,7 +101,7 @@ internal static class KeyComposition
     {
         var middle = topMm + heightMm / 2;
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        marks.Add(new Stamp(figure.At(0), new Point(leftMm + column.ArtMm / 2, middle)));
+        marks.Add(new Stamp(figure.Of(0), new Point(leftMm + column.ArtMm / 2, middle)));
         marks.Add(style.KeyLetter.Centred(kind.Letter, new Point(leftMm + column.ArtMm + GapMm + column.LetterMm / 2, middle)) with { Class = "key-letter" });
         var x = leftMm + column.ArtMm + column.LetterMm + 2 * GapMm;
         var y = middle - TextMm(style, lines) / 2;

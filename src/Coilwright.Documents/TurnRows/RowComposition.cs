@@ -146,10 +146,10 @@ internal sealed class RowComposition
         var (bead, figure, x, _) = drawn;
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var at = new Point(x, 0);
-        marks.Add(new Stamp(figure.At(bead.Index), at));
+        marks.Add(new Stamp(figure.Of(bead.Look), at));
         if (figure.Bead.Description.Seat is { } seat) marks.Add(Seat(figure, seat.LengthMm * _frame.Scale / 2, at));
         if (bead.Index == _model.FocalIndex)
-            marks.Add(new Drawn(figure.OutlineAt(bead.Index).Moved(x, 0), Paint.Lined(_style.Inks.Accent, 0.5)));
+            marks.Add(new Drawn(figure.OutlineOf(bead.Look).Moved(x, 0), Paint.Lined(_style.Inks.Accent, 0.5)));
         var whole = marks.ToImmutable();
 
         // What stands over an edge where the next row goes on is drawn there; here it is only hinted at.
@@ -158,7 +158,7 @@ internal sealed class RowComposition
         {
             var tall = figure.Silhouette.HalfWidthMm + 1;
             double from = left ? _frame.LeftMm : -_frame.PageMm, to = right ? _frame.RightMm : 2 * _frame.PageMm;
-            var hint = new Drawn(figure.OutlineAt(bead.Index).Moved(x, 0), Paint.Lined(figure.EdgePen with { WidthMm = 0.14, DashesMm = [0.7, 0.6] }));
+            var hint = new Drawn(figure.OutlineOf(bead.Look).Moved(x, 0), Paint.Lined(figure.EdgePen with { WidthMm = 0.14, DashesMm = [0.7, 0.6] }));
             whole =
             [
                 new Group([hint]) { Clip = Outline.Together(Outside(left, right, tall)) },
@@ -170,6 +170,7 @@ internal sealed class RowComposition
         return new Group(whole)
         {
             Id = bead.IsHome ? "bead-" + number : null,
+            OfBead = bead.Index,
             Class = "bead kind-" + bead.Kind.Letter.ToLowerInvariant(),
             Title = _style.Language.Fill(_style.Words.BeadTitle, ("number", number), ("turn", turn), ("name", bead.Kind.Bead.Name)),
             Data = ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal,
@@ -248,14 +249,14 @@ internal sealed class RowComposition
             if (group.Begins) bracket.Move(new(from, line + BracketMm)).Line(new(from, line)); else bracket.Move(new(from, line));
             bracket.Line(new(to, line));
             if (group.Ends) bracket.Line(new(to, line + BracketMm));
-            _over.Add(new Drawn(bracket.Make(), Paint.Lined(pen)) { Class = "group-bracket", Title = group.Name });
+            _over.Add(new Drawn(bracket.Make(), Paint.Lined(pen)) { Class = "group-bracket", Title = group.Name, OfBead = group.FirstBead });
             _placer.Take(new Box(from, line, to, line + 0.1));
         }
         foreach (var group in _row.Groups.Where(g => g.IsHome))
         {
             double from = _frame.X(group.Over.FromMm), to = _frame.X(group.Over.ToMm);
             var name = _style.Face.Shortened(group.Name, _style.Small.SizeMm, _style.Small.Weight, Math.Max(to - from, 26));
-            Words(name, _style.Small, (from + to) / 2, line - 0.5, upwards: true, -line + 8, "group-name");
+            Words(name, _style.Small, (from + to) / 2, line - 0.5, upwards: true, -line + 8, "group-name", ofBead: group.FirstBead);
         }
         return Highest();
     }
@@ -333,14 +334,14 @@ internal sealed class RowComposition
     }
 
     // Places words and draws them with their leader; how far they may go is counted from the wire. Gives their box, or null when there was no room.
-    private Box? Words(string words, Lettering lettering, double middle, double near, bool upwards, double farFromWireMm, string sort, double airMm = 0)
+    private Box? Words(string words, Lettering lettering, double middle, double near, bool upwards, double farFromWireMm, string sort, double airMm = 0, int? ofBead = null)
     {
         if (words.Length == 0) return null;
         var wish = new LabelWish(middle, lettering.WidthMm(words) + 2 * airMm, lettering.BoxMm, near, upwards ? -farFromWireMm : farFromWireMm, upwards)
         { LeastMm = _frame.MarginMm - airMm, MostMm = _frame.PageMm - _frame.MarginMm + airMm };
         if (_placer.Place(wish) is not { } place) return null;
-        if (place.Leader is { } leader) _over.Add(new Line(leader.From, leader.To, new Pen(lettering.Ink, 0.14)));
-        _over.Add(lettering.In(words, place.Box) with { Class = sort });
+        if (place.Leader is { } leader) _over.Add(new Line(leader.From, leader.To, new Pen(lettering.Ink, 0.14)) { OfBead = ofBead });
+        _over.Add(lettering.In(words, place.Box) with { Class = sort, OfBead = ofBead });
         return place.Box;
     }
 }

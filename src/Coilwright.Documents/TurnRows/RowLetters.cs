@@ -82,8 +82,8 @@ internal sealed class RowLetters(Style style, ImmutableArray<DrawnBead> beads, L
             var box = text.Box(style.Face);
             if (IsCovered(i, box) || !placer.IsFree(box)) return null;
             placer.Take(box);
-            var letter = text with { Class = "letter" };
-            var patch = new Ellipse(new Point(at, 0), Math.Min(half + 0.7, shown), high + 0.55, Paint.Filled(figure.Ground));
+            var letter = text with { Class = "letter", OfBead = bead.Index };
+            var patch = new Ellipse(new Point(at, 0), Math.Min(half + 0.7, shown), high + 0.55, Paint.Filled(figure.Ground)) { OfBead = bead.Index };
             return new LetterOnBead(figure.LetterNeedsPatch ? [patch, letter] : [letter], box, beads[i].IsAbove);
         }
         return null;
@@ -135,8 +135,9 @@ internal sealed class RowLetters(Style style, ImmutableArray<DrawnBead> beads, L
         if (placer.IsFree(lineBox) && placer.Place(Wish(middle, width, near, line)) is { } place)
         {
             placer.Take(lineBox);
-            _marks.Add(new Drawn(new OutlineBuilder().Move(new(from, line - 0.35)).Line(new(from, line)).Line(new(to, line)).Line(new(to, line - 0.35)).Make(), Paint.Lined(style.Inks.Quiet, 0.16)));
-            Set(words, place);
+            _marks.Add(new Drawn(new OutlineBuilder().Move(new(from, line - 0.35)).Line(new(from, line)).Line(new(to, line)).Line(new(to, line - 0.35)).Make(), Paint.Lined(style.Inks.Quiet, 0.16))
+            { OfBead = first.Bead.Index });
+            Set(words, place, first.Bead.Index);
         }
         else LeftOut += end - at;
     }
@@ -146,17 +147,17 @@ internal sealed class RowLetters(Style style, ImmutableArray<DrawnBead> beads, L
         var (letter, at) = (beads[i].Bead.Kind.Letter, beads[i].LetterMm);
         var width = style.UnderLetter.WidthMm(letter);
         var near = DepthMm(at - width / 2 - 0.2, at + width / 2 + 0.2) + CloseMm;
-        if (placer.Place(Wish(at, width, near, DepthMm(at, at) + 0.3)) is { } place) Set(letter, place);
+        if (placer.Place(Wish(at, width, near, DepthMm(at, at) + 0.3)) is { } place) Set(letter, place, beads[i].Bead.Index);
         else LeftOut++;
     }
 
     private LabelWish Wish(double middle, double width, double near, double leaderFrom) =>
         new(middle, width, style.UnderLetter.BoxMm, near, near + LinesBeneath * style.UnderLetter.BoxMm, Upwards: false) { LeaderFromMm = leaderFrom };
 
-    private void Set(string words, LabelPlace place)
+    private void Set(string words, LabelPlace place, int bead)
     {
-        if (place.Leader is { } leader) _marks.Add(new Line(leader.From, leader.To, new Pen(style.Inks.Hairline.Mixed(style.Inks.Quiet, 0.5), 0.14)));
-        _marks.Add(style.UnderLetter.In(words, place.Box) with { Class = "letter" });
+        if (place.Leader is { } leader) _marks.Add(new Line(leader.From, leader.To, new Pen(style.Inks.Hairline.Mixed(style.Inks.Quiet, 0.5), 0.14)) { OfBead = bead });
+        _marks.Add(style.UnderLetter.In(words, place.Box) with { Class = "letter", OfBead = bead });
     }
 
     // How deep the beads reach beneath the wire between two places.

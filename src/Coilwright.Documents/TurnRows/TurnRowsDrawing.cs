@@ -25,7 +25,7 @@ public static class TurnRowsDrawing
     public static Picture Of(Reckoned reckoned, TurnRowsOptions? options = null)
     {
         options ??= new TurnRowsOptions();
-        var model = TurnRowsModel.Of(reckoned);
+        var model = TurnRowsModel.Of(reckoned, options.Looks);
         var style = new Style(options);
         var frame = Frame(model, style, options);
         var patterns = Likenesses.Patterns([.. reckoned.Counts.Select(k => k.Bead)]);

@@ -4,6 +4,7 @@ using Coilwright.Core.Lies;
 using Coilwright.Core.Measures;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
+using Coilwright.Documents.BeadFigures;
 
 namespace Coilwright.Documents.TurnRows;
 
@@ -21,19 +22,21 @@ public readonly record struct Stretch(double FromMm, double ToMm)
 
 /// <summary>A bead on a row.</summary>
 /// <param name="Index">Its place in the order, from 0.</param>
+/// <param name="Look">Which drawing it has where its kind has several, from 0, over and over.</param>
 /// <param name="Kind">Its kind.</param>
 /// <param name="Over">What its outline covers, mm from the row's left edge.</param>
 /// <param name="Turn">Its turn, as every reading counts it.</param>
 /// <param name="IsHome">Whether its middle lies on this row. A bead over the edge stands on two rows, and carries its letter at home.</param>
-public sealed record RowBead(int Index, KindCount Kind, Stretch Over, int Turn, bool IsHome);
+public sealed record RowBead(int Index, int Look, KindCount Kind, Stretch Over, int Turn, bool IsHome);
 
 /// <summary>A group on a row, or the part of it that lies there.</summary>
 /// <param name="Name">Its name.</param>
+/// <param name="FirstBead">Its first bead's place in the order, from 0.</param>
 /// <param name="Over">Where it lies.</param>
 /// <param name="Begins">Whether its first bead lies on this row.</param>
 /// <param name="Ends">Whether its last bead lies on this row.</param>
 /// <param name="IsHome">Whether the larger part lies on this row: there its name stands.</param>
-public sealed record RowGroup(string Name, Stretch Over, bool Begins, bool Ends, bool IsHome);
+public sealed record RowGroup(string Name, int FirstBead, Stretch Over, bool Begins, bool Ends, bool IsHome);
 
 /// <summary>A place where like lies over like, between this row and the one above it.</summary>
 /// <param name="Name">The group's name, or the bead's key letter where groups are runs of one kind.</param>
@@ -89,9 +92,11 @@ public sealed record TurnRowsModel
     public WireEnds Ends => Reckoned.Piece.Ends;
 
     /// <summary>Takes the content from the readings.</summary>
-    public static TurnRowsModel Of(Reckoned reckoned)
+    /// <param name="reckoned">The readings.</param>
+    /// <param name="looks">Which drawing each bead has where its kind has several; null: by turns along each kind.</param>
+    public static TurnRowsModel Of(Reckoned reckoned, ImmutableArray<int>? looks = null)
     {
-        var cutter = new RowCutter(reckoned);
+        var cutter = new RowCutter(reckoned, looks ?? NthOfKind.Of(reckoned.Piece.Order.Kinds));
         return new TurnRowsModel
         {
             Reckoned = reckoned,
@@ -116,12 +121,14 @@ internal sealed class RowCutter
     private readonly double _edgeDeg;
     private readonly Reckoned _reckoned;
     private readonly Lie _lie;
+    private readonly ImmutableArray<int> _looks;
     private readonly double _rowMm;
     private readonly double _startMm;
     private readonly int _rows;
 
-    internal RowCutter(Reckoned reckoned)
+    internal RowCutter(Reckoned reckoned, ImmutableArray<int> looks)
     {
+        _looks = looks;
         _reckoned = reckoned;
         _lie = reckoned.Lie;
         _rowMm = _lie.WirePerTurnMm;
@@ -173,7 +180,7 @@ internal sealed class RowCutter
             var half = kind.Bead.LengthMm / 2;
             var home = Math.Clamp(RowOf(middle), 0, _rows - 1);
             for (var r = Math.Max(0, RowOf(middle - half + HairMm)); r <= Math.Min(_rows - 1, RowOf(middle + half - HairMm)); r++)
-                rows[r].Add(new RowBead(i, kind, new Stretch(middle - half - r * _rowMm, middle + half - r * _rowMm), _lie.Turn(i), r == home));
+                rows[r].Add(new RowBead(i, _looks[i], kind, new Stretch(middle - half - r * _rowMm, middle + half - r * _rowMm), _lie.Turn(i), r == home));
         }
         return rows;
     }
@@ -184,7 +191,7 @@ internal sealed class RowCutter
         double HalfMm(int bead) => _reckoned.Piece.Beads[_reckoned.Piece.Order.Kinds[bead]].LengthMm / 2;
         foreach (var group in _reckoned.Piece.Order.ReadingGroups)
             Lay(_lie.BeadMiddleMm(group.First) - HalfMm(group.First), _lie.BeadMiddleMm(group.End - 1) + HalfMm(group.End - 1), (r, over, begins, ends, home) =>
-                rows[r].Add(new RowGroup(group.Name, over, begins, ends, home)));
+                rows[r].Add(new RowGroup(group.Name, group.First, over, begins, ends, home)));
         return rows;
     }
 

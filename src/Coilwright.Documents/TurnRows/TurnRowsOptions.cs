@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Coilwright.Documents.Typefaces;
 using Coilwright.Wording;
 
@@ -31,6 +32,10 @@ public sealed record TurnRowsOptions
     /// <summary>Whether the rows stand as close as the turns do on the wrist, without words between them, instead of apart with room for names and places
     /// that line up.</summary>
     public bool Close { get; init; }
+
+    /// <summary>Which drawing each bead has where its kind has several, each from 0, over and over: for a page on which beads keep their looks when others
+    /// are strung before them. Null: by turns along each kind.</summary>
+    public ImmutableArray<int>? Looks { get; init; }
 
     /// <summary>The first row that is drawn, from 0: a part of the rows, for a page that cannot hold them all. Not for rows that lie close.</summary>
     internal int FirstRow { get; init; }

@@ -23,7 +23,7 @@ public sealed class FirstVisitTests(BenchInBrowser bench)
     {
         await using var visit = await bench.VisitAsync(Screen.Phone);
         await visit.OpenAsync();
-        await visit.Page.WaitForFunctionAsync("() => { const box = document.querySelector('.rows-scroll'); return box.scrollWidth > 2 * box.clientWidth && Math.abs(2 * box.scrollLeft + box.clientWidth - box.scrollWidth) < 4; }");
+        await visit.Page.WaitForFunctionAsync("() => { const box = document.querySelector('.rows-scroll'); return box !== null && box.scrollWidth > 2 * box.clientWidth && Math.abs(2 * box.scrollLeft + box.clientWidth - box.scrollWidth) < 4; }");
     }
 
     [Fact]

@@ -31,6 +31,15 @@
       if (box) box.scrollLeft = (box.scrollWidth - box.clientWidth) / 2;
     },
 
+    // Settled once what the page was told so far is to be seen: what is posted in a frame's own callback comes after it is painted.
+    painted() {
+      return new Promise(seen => requestAnimationFrame(() => {
+        const after = new MessageChannel();
+        after.port1.onmessage = () => seen();
+        after.port2.postMessage(0);
+      }));
+    },
+
     // Settings are shown at once and kept in a cookie, so that the next page is drawn with them.
     keepLook(cookie, text, light, textSize, language) {
       const year = 365 * 24 * 3600;

@@ -43,6 +43,7 @@ public class LayeringTests
         ["Making", "Costing"],
         ["Editing"],
         ["Cures", "Arrangement"],
+        ["Grading"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

@@ -46,6 +46,7 @@ public static class SamplePieces
         StressShareFrom = 0.7,
         RulerErrorMm = 0.5,
         FreeRunReach = 2,
+        SizeRunReach = 4,
         MeasuredAbsurdShare = 0.25,
     };
 

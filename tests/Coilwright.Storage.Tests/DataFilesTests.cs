@@ -125,6 +125,16 @@ public class DataFilesTests
     }
 
     [Fact]
+    public void Usual_sizes_of_an_example_are_those_percentiles_and_its_own_wrist()
+    {
+        foreach (var name in new[] { "tidewrack", "boardwalk" })
+        {
+            var piece = PieceFile.ReadFrom(Path.Combine(TestData.Examples, name + ".piece.json"), TestData.Data).Piece!;
+            Assert.Equal(TestData.Data.AdultWrists.Select(w => w.WristMm).Append(piece.Wearer.WristMm).Order(), Core.Grading.UsualWrists.Of(piece, TestData.Data));
+        }
+    }
+
+    [Fact]
     public void A_folder_that_is_not_there_is_told_file_by_file()
     {
         var read = DataFiles.Load(Path.Combine(Path.GetTempPath(), "no-such-folder-of-beads"));

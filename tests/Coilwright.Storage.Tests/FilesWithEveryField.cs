@@ -35,7 +35,7 @@ internal static class FilesWithEveryField
           "wishes": {
             "liningUp": "mix", "places": [{ "fromDeg": -30, "toDeg": 30, "liningUp": "any" }], "groups": { "cluster": "columns" },
             "turns": 1.5, "focalWithinDeg": 10,
-            "free": { "runs": [{ "bead": "disc", "least": 1, "most": 3 }], "lengthWithinMm": 8, "onHand": [{ "bead": "disc", "beads": 12 }], "mirroredHalves": true },
+            "free": { "runs": [{ "bead": "disc", "least": 1, "most": 3 }], "lengthWithinMm": 8, "onHand": [{ "bead": "disc", "beads": 12 }], "mirroredHalves": true, "coils": [{ "insideMm": 55 }, { "loopMm": 200 }, { "centreMm": 58.5 }] },
             "wrists": [{ "wristMm": 150, "weight": 2 }, { "wristMm": 165.5, "weight": 1 }]
           }
         }

@@ -41,6 +41,7 @@ public class SchemaTests
         ("$defs/orderGroup", PieceFields.OrderGroup),
         ("$defs/wishes", PieceFields.Wishes),
         ("$defs/free", PieceFields.Free),
+        ("$defs/coil", PieceFields.Coil),
         ("$defs/freeRun", PieceFields.FreeRun),
         ("$defs/beadsOnHand", PieceFields.OnHand),
         ("$defs/weighedWrist", PieceFields.Wrist),

@@ -3,7 +3,8 @@ namespace Coilwright.Core.Arrangement;
 /// <summary>The best counts by whichever ways suit the problem: all of them where there are few, else a descent and a bound.</summary>
 /// <param name="effort">How much to try, 1 or more; the outcome depends on it and the seed, not on the machine.</param>
 /// <param name="seed">Seed of the draws.</param>
-public sealed class BestCounts(int effort, ulong seed) : IGapFinder
+/// <param name="mostStates">Most states of a turn that the bound keeps at once: fewer are sooner gone through and prove less.</param>
+public sealed class BestCounts(int effort, ulong seed, int mostStates = 1 << 20) : IGapFinder
 {
     /// <summary>Up to so many ways every one is gone through.</summary>
     public const double MostWaysToTryAll = 1e7;
@@ -21,7 +22,7 @@ public sealed class BestCounts(int effort, ulong seed) : IGapFinder
         {
             Take(new Descent(upTo - from, seed: seed, firstStart: from).Find(problem, progress, cancel));
             if (cancel.IsCancellationRequested) break;
-            var turns = new TurnByTurn(rounds: RoundsPerStart * upTo);
+            var turns = new TurnByTurn(mostStates, rounds: RoundsPerStart * upTo);
             Take(turns.Find(problem, best?.Loss ?? double.PositiveInfinity, progress, cancel, out var held));
             bound = Math.Max(bound, held);
             if (upTo == effort || cancel.IsCancellationRequested || best?.Loss - bound <= FoundCounts.Rounding) break;

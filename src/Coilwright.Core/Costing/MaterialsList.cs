@@ -37,10 +37,11 @@ public sealed record MaterialsList(ImmutableArray<MaterialLine> Lines)
     {
         var uses = new int[piece.Beads.Length];
         foreach (var kind in piece.Order.Kinds) uses[kind]++;
-        return new MaterialsList([.. uses.Select((use, kind) => (use, kind)).Where(u => u.use > 0).Select(u => Line(u.kind, piece.Beads[u.kind], u.use))]);
+        return new MaterialsList([.. uses.Select((use, kind) => (use, kind)).Where(u => u.use > 0).Select(u => LineOf(u.kind, piece.Beads[u.kind], u.use))]);
     }
 
-    private static MaterialLine Line(int kind, Bead bead, int use)
+    /// <summary>What so many beads of a kind take in packs.</summary>
+    internal static MaterialLine LineOf(int kind, Bead bead, int use)
     {
         if (bead.Description.Pack is not { } pack) return new MaterialLine(kind, bead, use, null, null, null);
         var packs = (use - 1) / pack.Beads + 1;

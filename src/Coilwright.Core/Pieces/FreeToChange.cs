@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Core.Pieces;
 
@@ -21,8 +22,11 @@ public sealed record FreeToChange
     /// <summary>Whether runs that mirror each other about the middle of the piece keep equal counts.</summary>
     public bool MirroredHalves { get; init; }
 
+    /// <summary>Other coils of the same wire that another size may be strung on; empty: the piece's own alone.</summary>
+    public ImmutableArray<CoilSize> Coils { get; init; } = [];
+
     /// <summary>Whether nothing is said that is not the usual.</summary>
-    public bool IsUsual => Runs.IsEmpty && LengthWithinMm is null && OnHand.IsEmpty && !MirroredHalves;
+    public bool IsUsual => Runs.IsEmpty && LengthWithinMm is null && OnHand.IsEmpty && !MirroredHalves && Coils.IsDefaultOrEmpty;
 
     /// <summary>The same after a kind of bead was renamed; or taken out, with no new id.</summary>
     public FreeToChange Renamed(string id, string? to)
@@ -33,6 +37,11 @@ public sealed record FreeToChange
         return this with { Runs = runs, OnHand = onHand };
     }
 }
+
+/// <summary>The size of a coil.</summary>
+/// <param name="Datum">What <paramref name="SizeMm"/> is.</param>
+/// <param name="SizeMm">Diameter, or a loop's length, mm.</param>
+public readonly record struct CoilSize(CoilDatum Datum, double SizeMm);
 
 /// <summary>How many beads a run may have, ends included.</summary>
 /// <param name="Least">The fewest, 1 or more: with none left two groups would run into one.</param>

@@ -202,6 +202,12 @@ public static class PieceRules
             Known("free.onHand.bead", id, ids);
         }
         rules.Number("free.lengthWithinMm", wishes.Free.LengthWithinMm, LengthWithinMm);
+        for (var i = 0; i < (wishes.Free.Coils.IsDefault ? 0 : wishes.Free.Coils.Length); i++)
+        {
+            var (datum, sizeMm) = wishes.Free.Coils[i];
+            var (name, limits) = datum switch { CoilDatum.Inside => ("insideMm", CoilMm), CoilDatum.CentreLine => ("centreMm", CoilMm), _ => ("loopMm", LoopMm) };
+            rules.Number(string.Create(CultureInfo.InvariantCulture, $"free.coils[{i}].{name}"), sizeMm, limits);
+        }
         for (var i = 0; i < (wishes.Wrists.IsDefault ? 0 : wishes.Wrists.Length); i++)
         {
             rules.Number(string.Create(CultureInfo.InvariantCulture, $"wrists[{i}].wristMm"), wishes.Wrists[i].WristMm, WristMm);

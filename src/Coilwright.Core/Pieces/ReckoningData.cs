@@ -102,6 +102,9 @@ public sealed record ReckoningChoices
     /// <summary>How many beads a run of spacers or connectors may take or give in a better order, unless the piece says.</summary>
     public required int FreeRunReach { get; init; }
 
+    /// <summary>How many beads such a run may take or give at most in another size, before whole groups go on or off, unless the piece says.</summary>
+    public required int SizeRunReach { get; init; }
+
     /// <summary>How far a measured row may differ from the beads' lengths before it is taken for a slip of the pen, as a share.</summary>
     public required double MeasuredAbsurdShare { get; init; }
 }

@@ -110,6 +110,7 @@ internal static class DataBinder
             StressShareFrom = read.Number("stressShareFrom", "1", 0, 10),
             RulerErrorMm = read.Number("rulerErrorMm", "mm", 0, 10),
             FreeRunReach = (int)read.Number("freeRunReach", "1", 0, 100, whole: true),
+            SizeRunReach = (int)read.Number("sizeRunReach", "1", 0, 100, whole: true),
             MeasuredAbsurdShare = read.Number("measuredAbsurdShare", "1", 0, 10),
         };
         return faults.Count == 0 ? choices : null;
@@ -193,7 +194,7 @@ internal static class DataBinder
         public static FieldSet Names { get; } = new("bearingShare", "wornBandWristMm", "wornBandLabelMm", "wornBandMeasuredMm", "leastAveragingMm",
             "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "shuffles", "leastOverShare",
             "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "curveFromMm", "curveToMm", "curveStepMm",
-            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "measuredAbsurdShare");
+            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "measuredAbsurdShare");
 
         private static readonly FieldSet RoleNames = new([.. PieceFields.Roles.Words]);
 

@@ -232,7 +232,24 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             LengthWithinMm = fields.Number("lengthWithinMm", PieceRules.LengthWithinMm),
             OnHand = onHand.ToImmutable(),
             MirroredHalves = fields.YesOrNo("mirroredHalves") ?? false,
+            Coils = Coils(fields),
         };
+    }
+
+    private ImmutableArray<CoilSize> Coils(Fields free)
+    {
+        var coils = ImmutableArray.CreateBuilder<CoilSize>();
+        foreach (var item in free.List("coils") ?? [])
+        {
+            if (Fields.Of(item, PieceFields.Coil, faults) is not { } fields) continue;
+            (string Name, CoilDatum Datum, Limits Limits)[] ways =
+                [("loopMm", CoilDatum.MeasuredLoop, PieceRules.LoopMm), ("insideMm", CoilDatum.Inside, PieceRules.CoilMm), ("centreMm", CoilDatum.CentreLine, PieceRules.CoilMm)];
+            var said = ways.Where(way => fields.Has(way.Name)).ToArray();
+            if (said.Length == 0) fields.Missing("loopMm", FaultCodes.CoilSize, ("fields", "loopMm, insideMm, centreMm"));
+            else if (said.Length > 1) fields.Fault(said[1].Name, FaultCodes.CoilSize, ("fields", string.Join(", ", said.Select(way => way.Name))));
+            else if (fields.Number(said[0].Name, said[0].Limits) is { } size) coils.Add(new CoilSize(said[0].Datum, size));
+        }
+        return coils.ToImmutable();
     }
 
     // A bead of the piece that was not named before; anything else is a fault.

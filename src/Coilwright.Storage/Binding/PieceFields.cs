@@ -32,7 +32,8 @@ internal static class PieceFields
     public static readonly FieldSet OrderGroup = new("group", "of");
 
     public static readonly FieldSet Wishes = new("liningUp", "places", "groups", "turns", "focalWithinDeg", "free", "wrists");
-    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves");
+    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves", "coils");
+    public static readonly FieldSet Coil = new("loopMm", "insideMm", "centreMm");
     public static readonly FieldSet FreeRun = new("bead", "least", "most");
     public static readonly FieldSet OnHand = new("bead", "beads");
     public static readonly FieldSet Wrist = new("wristMm", "weight");

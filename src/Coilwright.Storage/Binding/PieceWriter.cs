@@ -121,15 +121,17 @@ internal static class PieceWriter
         if (wire.GaugeName is { } gauge) json.WriteString("gauge", gauge);
         else json.WriteNumber("wireMm", wire.WireMm);
         Text(json, "steel", wire.Steel?.Key);
-        json.WriteNumber(wire.Datum switch
-        {
-            CoilDatum.Inside => "insideMm",
-            CoilDatum.CentreLine => "centreMm",
-            _ => "loopMm",
-        }, wire.SizeMm);
+        json.WriteNumber(NameOf(wire.Datum), wire.SizeMm);
         Number(json, "cutMm", wire.CutMm);
         json.WriteEndObject();
     }
+
+    private static string NameOf(CoilDatum datum) => datum switch
+    {
+        CoilDatum.Inside => "insideMm",
+        CoilDatum.CentreLine => "centreMm",
+        _ => "loopMm",
+    };
 
     internal static void WriteEnds(Utf8JsonWriter json, WireEnds ends)
     {
@@ -291,6 +293,17 @@ internal static class PieceWriter
             json.WriteEndArray();
         }
         if (free.MirroredHalves) json.WriteBoolean("mirroredHalves", true);
+        if (!free.Coils.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("coils");
+            foreach (var (datum, sizeMm) in free.Coils)
+            {
+                json.WriteStartObject();
+                json.WriteNumber(NameOf(datum), sizeMm);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
         json.WriteEndObject();
     }
 

@@ -220,6 +220,7 @@ internal static class EnglishTerms
         ["lengthWithinMm"] = "by how much the length may change",
         ["onHand"] = "the beads to hand",
         ["mirroredHalves"] = "whether mirrored halves stay equal",
+        ["coils"] = "the other coils that a size may be strung on",
         ["wrists"] = "the wrists that the piece is to be good on",
         ["weight"] = "how much a wrist counts",
         ["--wrist"] = "the wrist",

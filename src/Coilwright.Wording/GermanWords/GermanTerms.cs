@@ -220,6 +220,7 @@ internal static class GermanTerms
         ["lengthWithinMm"] = "um wie viel sich die Länge ändern darf",
         ["onHand"] = "der Vorrat an Perlen",
         ["mirroredHalves"] = "ob gespiegelte Hälften gleich bleiben",
+        ["coils"] = "die anderen Spiralen, auf die eine Größe gefädelt werden darf",
         ["wrists"] = "die Handgelenke, an denen das Stück gut sein soll",
         ["weight"] = "das Gewicht eines Handgelenks",
         ["--wrist"] = "das Handgelenk",

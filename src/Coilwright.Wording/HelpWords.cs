@@ -18,6 +18,15 @@ public sealed record HelpWords
     /// <summary><c>--out</c> of <c>arrange</c>.</summary>
     public required string ArrangeOut { get; init; }
 
+    /// <summary>What <c>sizes</c> does.</summary>
+    public required string Sizes { get; init; }
+
+    /// <summary><c>--wrists</c>: {max}.</summary>
+    public required string Wrists { get; init; }
+
+    /// <summary><c>--out</c> of <c>sizes</c>.</summary>
+    public required string SizesOut { get; init; }
+
     /// <summary><c>--effort</c>.</summary>
     public required string Effort { get; init; }
 

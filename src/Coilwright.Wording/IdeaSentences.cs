@@ -3,7 +3,6 @@ using System.Globalization;
 using Coilwright.Core.Arrangement;
 using Coilwright.Core.Editing;
 using Coilwright.Core.Measures;
-using Coilwright.Core.Pieces;
 
 namespace Coilwright.Wording;
 
@@ -81,16 +80,8 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     {
         var piece = arranged.Before.Piece;
         var bead = _names.Of(piece.Beads[piece.Order.Kinds[run.First]].Id);
-        var where = language.Fill(_words.Where, ("before", GroupAt(piece, run.First - 1)), ("after", GroupAt(piece, run.First + run.Count)),
-            ("first", run.First + 1), ("last", run.Count > 1 ? run.First + run.Count : null), ("one", run.Count > 1 ? null : run.First + 1));
+        var where = new GapPlaces(arranged.Before, language).Of(run.First, run.Count);
         return language.Sentence(run.To > run.Count ? _words.More : _words.Fewer, ("by", Math.Abs(run.To - run.Count)), ("to", run.To), ("bead", bead), ("where", where));
-    }
-
-    // The group that a bead stands in, or the bead itself where it stands in none.
-    private string? GroupAt(Piece piece, int bead)
-    {
-        if (bead < 0 || bead >= piece.Order.Count) return null;
-        return piece.Order.ReadingGroups.FirstOrDefault(g => bead >= g.First && bead < g.End) is { } group ? group.Name : _names.Of(piece.Beads[piece.Order.Kinds[bead]].Id);
     }
 
     private string Failing(ImmutableArray<double> wrists, string none, string some) => wrists.IsEmpty ? none

@@ -70,6 +70,9 @@ public sealed class Language
     /// <summary>Words of better orders.</summary>
     public required IdeaWords Ideas { get; init; }
 
+    /// <summary>Words of the sizes of a design.</summary>
+    public required SizesWords Sizes { get; init; }
+
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 

@@ -42,6 +42,12 @@ public static class UsageCodes
     /// <summary>A time is not a number of seconds within its bounds; {max}.</summary>
     public const string SecondsForm = "usage.seconds-form";
 
+    /// <summary>A wrist stands twice among wrists.</summary>
+    public const string WristTwice = "usage.wrist-twice";
+
+    /// <summary>There are more wrists than can be; {max}.</summary>
+    public const string WristsTooMany = "usage.wrists-too-many";
+
     /// <summary>Two options stand together that say the same in two ways; {other}.</summary>
     public const string NotBoth = "usage.not-both";
 

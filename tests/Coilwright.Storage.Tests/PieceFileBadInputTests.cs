@@ -116,6 +116,9 @@ public class PieceFileBadInputTests
     [InlineData("\"group\": \"cluster\"", "\"group\": ¦\"disc\"", FaultCodes.OrderGroupIsBead, "order.list[2].group", "disc")]
     [InlineData("\"list\": [\"round\"", "\"text\": [], \"list\": ¦[\"round\"", FaultCodes.FieldOneOf, "order.list", "")]
     [InlineData("\"cluster\": \"any\"", "¦\"clutser\": \"any\"", FaultCodes.OrderUnknownName, "wishes.groups.clutser", "clutser")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"coils\": [¦{}] }", FaultCodes.CoilSize, "wishes.free.coils[0].loopMm", "")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"coils\": [{ \"insideMm\": ¦55, \"loopMm\": 180 }] }", FaultCodes.CoilSize, "wishes.free.coils[0].insideMm", "55")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"coils\": [{ \"insideMm\": ¦500 }] }", FaultCodes.ValueAtMost, "wishes.free.coils[0].insideMm", "500")]
     [InlineData("\"cluster\": \"any\"", "\"cluster\": ¦\"column\"", FaultCodes.WordUnknown, "wishes.groups.cluster", "column")]
     // the format
     [InlineData("\"coilwright.piece/1\"", "¦\"coilwright.piece/9\"", FaultCodes.FormatUnknown, "format", "coilwright.piece/9")]

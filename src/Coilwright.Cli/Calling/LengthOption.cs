@@ -10,19 +10,22 @@ namespace Coilwright.Cli.Calling;
 internal static class LengthOption
 {
     /// <summary>Reads it; null when it is not given or is wrong, and then a fault is added.</summary>
-    public static double? Read(ParseResult parsed, Option<string?> option, double minMm, double maxMm, List<Fault> faults)
+    public static double? Read(ParseResult parsed, Option<string?> option, double minMm, double maxMm, List<Fault> faults) =>
+        parsed.GetValue(option) is { } text ? Read(text, option.Name, minMm, maxMm, faults) : null;
+
+    /// <summary>Reads one length of an option; null when it is wrong, and then a fault is added.</summary>
+    public static double? Read(string text, string option, double minMm, double maxMm, List<Fault> faults)
     {
-        if (parsed.GetValue(option) is not { } text) return null;
         if (!double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm) && !LengthText.TryParse(text, out mm))
         {
             var meant = text.Replace(',', '.');
             var isComma = meant != text && (double.TryParse(meant, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)
                 || LengthText.TryParse(meant, out _));
-            faults.Add(isComma ? Fault.Of(UsageCodes.LengthComma, option.Name, text, ("meant", meant)) : Fault.Of(UsageCodes.LengthForm, option.Name, text));
+            faults.Add(isComma ? Fault.Of(UsageCodes.LengthComma, option, text, ("meant", meant)) : Fault.Of(UsageCodes.LengthForm, option, text));
             return null;
         }
         if (mm >= minMm && mm <= maxMm) return mm;
-        faults.Add(Fault.Of(UsageCodes.LengthBounds, option.Name, Language.PlainNumber(mm, 2), ("min", Language.PlainNumber(minMm, 0)),
+        faults.Add(Fault.Of(UsageCodes.LengthBounds, option, Language.PlainNumber(mm, 2), ("min", Language.PlainNumber(minMm, 0)),
             ("max", Language.PlainNumber(maxMm, 0))));
         return null;
     }

@@ -32,7 +32,8 @@ internal static class ArrangeCommand
         {
             var faults = new List<Fault>();
             var within = ReadSeconds(parsed.GetValue(seconds), seconds.Name, faults);
-            var request = new ArrangeRequest(ReadEffort(parsed.GetValue(effort), effort.Name, within is not null, faults),
+            // With a time to keep to, the time alone ends the search.
+            var request = new ArrangeRequest(EffortOption.Read(parsed, effort, within is not null ? ArrangeRequest.MostEffort : new ArrangeRequest().Effort, faults),
                 SeedOption.Read(parsed, seed, new ArrangeRequest().Seed, faults));
             if (within is not null && parsed.GetValue(effort) is { } both) faults.Add(Fault.Of(UsageCodes.NotBoth, effort.Name, both, ("other", seconds.Name)));
             LanguageOption.Check(parsed, language, faults);
@@ -74,15 +75,6 @@ internal static class ArrangeCommand
 
     // The one that lies least against the wish: the smallest cure may be better in full than what the tables hold for the best.
     private static Idea BestOf(Arranged arranged) => arranged.Ideas.MinBy(i => i.Judged.Loss)!;
-
-    private static int ReadEffort(string? text, string option, bool timed, List<Fault> faults)
-    {
-        // With a time to keep to, the time alone ends the search.
-        if (text is null) return timed ? ArrangeRequest.MostEffort : new ArrangeRequest().Effort;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var effort) && effort is >= 1 and <= ArrangeRequest.MostEffort) return effort;
-        faults.Add(Fault.Of(UsageCodes.EffortForm, option, text, ("max", Language.PlainNumber(ArrangeRequest.MostEffort, 0))));
-        return 1;
-    }
 
     private static TimeSpan? ReadSeconds(string? text, string option, List<Fault> faults)
     {

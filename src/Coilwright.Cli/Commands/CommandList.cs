@@ -10,6 +10,7 @@ internal static class CommandList
     [
         ReckonCommand.Make(output),
         ArrangeCommand.Make(output),
+        SizesCommand.Make(output),
         SheetCommand.Make(output),
     ];
 }

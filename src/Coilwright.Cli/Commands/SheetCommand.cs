@@ -77,22 +77,13 @@ internal static class SheetCommand
         foreach (var file in files.Where(f => f.Faults.IsEmpty))
         {
             cancel.ThrowIfCancellationRequested();
-            var place = Path.Combine(target, Stem(path) + "-" + file.Name);
+            var place = Path.Combine(target, FileStem.Of(path) + "-" + file.Name);
             if (SafeFile.Write(place, file.Bytes.Span) is { } fault)
                 return new Made([written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
             written.Add(place);
         }
         // Where on the page such a text would have stood says nothing about the piece file.
         return new Made([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.ToImmutable() };
-    }
-
-    // The piece's own name: my-bracelet of my-bracelet.piece.json. A pipe has none.
-    private static string Stem(string path)
-    {
-        var name = Path.GetFileName(path);
-        foreach (var ending in new[] { ".json", ".piece" })
-            if (name.EndsWith(ending, StringComparison.OrdinalIgnoreCase)) name = name[..^ending.Length];
-        return name.Length == 0 || path.StartsWith("/dev/", StringComparison.Ordinal) ? "piece" : name;
     }
 
     private static Paper ReadPaper(string? text, string option, List<Fault> faults)

@@ -14,6 +14,8 @@ internal static class HelpPage
         ("reckon", "{piece} --wrist 165 --json"),
         ("reckon", "{piece} --draw {drawing}"),
         ("arrange", "{piece} --out {better}"),
+        ("sizes", "{piece} --wrists 145,160,175"),
+        ("sizes", "{piece} --wrists 145,160,175 --out {folder}"),
         ("sheet", "{piece} --out {folder}"),
         ("sheet", "{piece} --out {folder} --paper letter --large-print"),
         ("sheet", "{piece} --out {folder} --language de"),

@@ -43,7 +43,9 @@ public static class Grader
             Base = maker.Base,
             Gaps = maker.Gaps,
             All = [.. sizes],
-            ToleranceMm = maker.ToleranceMm,
+            Turns = maker.Wanted.Turns,
+            OverlapMm = maker.Wanted.OverlapMm,
+            ToleranceMm = maker.Wanted.ToleranceMm,
             IsMirrored = maker.Mirrored,
             WasStopped = cancel.IsCancellationRequested,
         };

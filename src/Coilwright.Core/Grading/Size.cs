@@ -21,9 +21,10 @@ public readonly record struct RunChange(int Gap, string BeadId, int From, int To
 /// <summary>A whole group that was put on or taken off at an end, with what stood between it and the next.</summary>
 /// <param name="AtStart">Whether at the starting end.</param>
 /// <param name="IsMore">Whether it was put on.</param>
-/// <param name="Group">The group's name, or the bead's id where groups are runs.</param>
-/// <param name="Beside">What was strung or taken off beside it, from the starting end, each kind's beads counted; may be empty.</param>
-public sealed record GroupChange(bool AtStart, bool IsMore, string Group, ImmutableArray<BeadRun> Beside);
+/// <param name="Group">The group's name; null where groups are runs of one kind.</param>
+/// <param name="Beads">The group's beads, from the starting end, each run counted.</param>
+/// <param name="Beside">What was strung or taken off beside it, from the starting end, each run counted; may be empty.</param>
+public sealed record GroupChange(bool AtStart, bool IsMore, string? Group, ImmutableArray<BeadRun> Beads, ImmutableArray<BeadRun> Beside);
 
 /// <summary>What a size does about the coil.</summary>
 public enum CoilAnswer
@@ -104,6 +105,12 @@ public sealed record Sizes
 
     /// <summary>The sizes, by wrist.</summary>
     public required ImmutableArray<Size> All { get; init; }
+
+    /// <summary>Turns that every size has.</summary>
+    public required double Turns { get; init; }
+
+    /// <summary>How far the ends lie over each other in every size beyond those turns, mm, where the piece says; else null.</summary>
+    public required double? OverlapMm { get; init; }
 
     /// <summary>By how much a length may differ from what is wanted, mm.</summary>
     public required double ToleranceMm { get; init; }

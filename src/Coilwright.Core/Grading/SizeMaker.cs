@@ -53,9 +53,11 @@ internal sealed class SizeMaker
 
     public ImmutableArray<Gap> Gaps { get; }
 
-    public double ToleranceMm => _wanted.ToleranceMm;
+    public WantedLength Wanted => _wanted;
 
     public bool Mirrored => _isMirrored;
+
+    private double ToleranceMm => _wanted.ToleranceMm;
 
     /// <summary>The size for a wrist.</summary>
     public Size Make(double wristMm, CancellationToken cancel)
@@ -330,16 +332,21 @@ internal sealed class SizeMaker
     {
         var by = atStart ? made.Start.AtStart : made.Start.AtFinish;
         var piece = by > 0 ? made.Piece : _piece;
-        var groups = EndGroups.Of(piece);
+        var (groups, isNamed) = (EndGroups.Of(piece), !piece.Order.ReadingGroups.IsEmpty);
         for (var i = 0; i < Math.Abs(by); i++)
         {
             var group = atStart ? groups[i] : groups[^(i + 1)];
             var (first, end) = groups.Length == 1 ? (0, 0) : atStart ? (group.End, groups[i + 1].First) : (groups[^(i + 2)].End, group.First);
-            var beside = ImmutableArray.CreateBuilder<BeadRun>();
+            yield return new GroupChange(atStart, by > 0, isNamed ? group.Name : null, Runs(group.First, group.End), Runs(first, end));
+        }
+
+        ImmutableArray<BeadRun> Runs(int first, int end)
+        {
+            var runs = ImmutableArray.CreateBuilder<BeadRun>();
             for (var bead = first; bead < end; bead++)
-                if (beside.Count > 0 && beside[^1].Kind == piece.Order.Kinds[bead]) beside[^1] = beside[^1] with { Count = beside[^1].Count + 1 };
-                else beside.Add(new BeadRun(piece.Order.Kinds[bead], 1));
-            yield return new GroupChange(atStart, by > 0, group.Name, beside.ToImmutable());
+                if (runs.Count > 0 && runs[^1].Kind == piece.Order.Kinds[bead]) runs[^1] = runs[^1] with { Count = runs[^1].Count + 1 };
+                else runs.Add(new BeadRun(piece.Order.Kinds[bead], 1));
+            return runs.ToImmutable();
         }
     }
 

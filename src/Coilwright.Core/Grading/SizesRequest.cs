@@ -13,8 +13,8 @@ public sealed record SizesRequest(ImmutableArray<double> WristsMm, int Effort = 
     /// <summary>The most sizes at once: more than any table holds.</summary>
     public const int MostWrists = 40;
 
-    /// <summary>Enough that more finds little, and a table of ten sizes is there in seconds.</summary>
-    public const int UsualEffort = 4;
+    /// <summary>As for ideas.</summary>
+    public const int UsualEffort = 10;
 }
 
 /// <summary>The wrists that sizes are made for where nobody says.</summary>

@@ -128,6 +128,8 @@ internal static class EnglishFaults
             "Any number does; the same one gives the same answer again."),
         [UsageCodes.EffortForm] = new("{field} is \"{value}\".", "It must be a whole number from 1 to {max}.", "10 is the usual; more takes longer and may find more."),
         [UsageCodes.SecondsForm] = new("{field} is \"{value}\".", "It must be a number of seconds, above 0 and up to {max}.", "Write 30, or 2.5."),
+        [UsageCodes.WristTwice] = new("{value} mm stands twice among the wrists.", "Each wrist may stand once.", "Take one of them out."),
+        [UsageCodes.WristsTooMany] = new("{value} wrists are asked for.", "There may be {max} at most.", "Ask for the others in a second call."),
         [UsageCodes.NotBoth] = new("{field} and {other} stand together.", "Only one of the two can say how long to look.", "Leave one of them out."),
         [UsageCodes.CallOther] = new("The call cannot be read: {value}", "It must be a verb, a piece and options.", "Look at coilwright --help."),
         [UsageCodes.Internal] = new("Something went wrong inside the program{?detail:: {detail}}.", "This is not your doing.",

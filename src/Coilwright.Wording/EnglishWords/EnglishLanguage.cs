@@ -19,6 +19,7 @@ internal static class EnglishLanguage
         Report = EnglishReport.Make(),
         Sheet = EnglishSheet.Make(),
         Ideas = EnglishIdeas.Make(),
+        Sizes = EnglishSizes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -224,6 +224,7 @@ internal static class EnglishTerms
         ["wrists"] = "the wrists that the piece is to be good on",
         ["weight"] = "how much a wrist counts",
         ["--wrist"] = "the wrist",
+        ["--wrists"] = "a wrist",
         ["--worn-circumference"] = "the worn circumference",
         ["--seed"] = "the seed",
         ["--paper"] = "the paper",

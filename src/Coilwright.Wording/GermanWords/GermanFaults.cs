@@ -129,6 +129,8 @@ internal static class GermanFaults
             "Jede Zahl ist recht; dieselbe ergibt wieder dasselbe."),
         [UsageCodes.EffortForm] = new("{field} ist „{value}“.", "Nötig ist eine ganze Zahl von 1 bis {max}.", "Üblich ist 10; mehr dauert länger und findet vielleicht mehr."),
         [UsageCodes.SecondsForm] = new("{field} ist „{value}“.", "Nötig ist eine Zahl von Sekunden, über 0 und bis {max}.", "Zum Beispiel 30 oder 2.5."),
+        [UsageCodes.WristTwice] = new("{value} mm steht unter den Handgelenken zweimal.", "Jedes Handgelenk darf einmal dastehen.", "Eines davon streichen."),
+        [UsageCodes.WristsTooMany] = new("Nach {value} Handgelenken ist gefragt.", "Höchstens {max} sind möglich.", "Die übrigen in einem zweiten Aufruf angeben."),
         [UsageCodes.NotBoth] = new("{field} und {other} stehen zusammen.", "Nur eines von beiden kann sagen, wie lange gesucht wird.", "Lass eines davon weg."),
         [UsageCodes.CallOther] = new("Der Aufruf ist nicht zu lesen: {value}", "Er besteht aus Befehl, Stück und Optionen.", "Siehe coilwright --help."),
         [UsageCodes.Internal] = new("Im Programm selbst ist etwas schiefgegangen{?detail:: {detail}}.", "Am Aufruf lag es nicht.",

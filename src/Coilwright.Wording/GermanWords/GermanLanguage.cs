@@ -24,6 +24,7 @@ internal static class GermanLanguage
         Report = GermanReport.Make(),
         Sheet = GermanSheet.Make(),
         Ideas = GermanIdeas.Make(),
+        Sizes = GermanSizes.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

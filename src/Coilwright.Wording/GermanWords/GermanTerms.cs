@@ -224,6 +224,7 @@ internal static class GermanTerms
         ["wrists"] = "die Handgelenke, an denen das Stück gut sein soll",
         ["weight"] = "das Gewicht eines Handgelenks",
         ["--wrist"] = "das Handgelenk",
+        ["--wrists"] = "ein Handgelenk",
         ["--worn-circumference"] = "der Umfang beim Tragen",
         ["--seed"] = "die Startzahl",
         ["--paper"] = "das Papier",

@@ -90,7 +90,7 @@ public class SizesTests
         foreach (var size in sizes.All)
         {
             var beads = piece.Order.Count + size.Runs.Sum(r => r.More)
-                + size.Groups.Sum(g => (g.IsMore ? 1 : -1) * ((g.Group == "a" ? 3 : 4) + g.Beside.Sum(b => b.Count)));
+                + size.Groups.Sum(g => (g.IsMore ? 1 : -1) * (g.Beads.Sum(b => b.Count) + g.Beside.Sum(b => b.Count)));
             Assert.Equal(size.Piece.Order.Count, beads);
             Assert.All(size.Runs, r => Assert.Equal((sizes.Gaps[r.Gap - 1].Count, piece.Beads[sizes.Gaps[r.Gap - 1].Kind].Id), (r.From, r.BeadId)));
         }

@@ -1,0 +1,21 @@
+using Coilwright.Core.Readings;
+
+namespace Coilwright.Wording;
+
+/// <summary>Where a run of beads stands: between which groups, and which beads it is.</summary>
+internal sealed class GapPlaces(Reckoned reckoned, Language language)
+{
+    private readonly BeadNames _names = new(reckoned);
+
+    /// <summary>The place of a run: a part of a sentence.</summary>
+    public string Of(int first, int count) => language.Fill(language.Ideas.Where, ("before", GroupAt(first - 1)), ("after", GroupAt(first + count)),
+        ("first", first + 1), ("last", count > 1 ? first + count : null), ("one", count > 1 ? null : first + 1));
+
+    // The group that a bead stands in, or the bead itself where it stands in none.
+    private string? GroupAt(int bead)
+    {
+        var order = reckoned.Piece.Order;
+        if (bead < 0 || bead >= order.Count) return null;
+        return order.ReadingGroups.FirstOrDefault(g => bead >= g.First && bead < g.End) is { } group ? group.Name : _names.Of(reckoned.Piece.Beads[order.Kinds[bead]].Id);
+    }
+}

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Grading;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
@@ -12,9 +13,9 @@ namespace Coilwright.Documents;
 
 /// <summary>A document that a piece can be printed as.</summary>
 /// <param name="Name">Its name in file names, as <c>sheet</c>.</param>
-/// <param name="Describe">Describes it from the readings.</param>
+/// <param name="Describe">Describes it from the readings, and from the sizes of the design where they were made.</param>
 /// <param name="Drawings">Its drawings that are of use by themselves, by name.</param>
-public sealed record DocumentKind(string Name, Func<Reckoned, PageSetup, Language, PageDocument> Describe,
+public sealed record DocumentKind(string Name, Func<Reckoned, Sizes?, PageSetup, Language, PageDocument> Describe,
     Func<Reckoned, Language, IEnumerable<(string Name, Picture Picture)>> Drawings);
 
 /// <summary>Every document there is. A new one is a folder and a line here.</summary>
@@ -35,10 +36,10 @@ public static class DocumentFiles
 {
     private static readonly ImmutableArray<IDocumentCanvas> Canvases = [new PdfCanvas(), new HtmlCanvas()];
 
-    /// <summary>The files of a document: one for each canvas, then its drawings as SVG. The same piece and setup give the same bytes.</summary>
-    public static IEnumerable<DocumentFile> Of(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language)
+    /// <summary>The files of a document: one for each canvas, then its drawings as SVG. The same piece, sizes and setup give the same bytes.</summary>
+    public static IEnumerable<DocumentFile> Of(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language, Sizes? sizes = null)
     {
-        var document = kind.Describe(reckoned, setup, language);
+        var document = kind.Describe(reckoned, sizes, setup, language);
         foreach (var canvas in Canvases)
         {
             var drawn = canvas.Draw(document, setup);

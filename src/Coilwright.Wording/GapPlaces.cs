@@ -3,9 +3,9 @@ using Coilwright.Core.Readings;
 namespace Coilwright.Wording;
 
 /// <summary>Where a run of beads stands: between which groups, and which beads it is.</summary>
-internal sealed class GapPlaces(Reckoned reckoned, Language language)
+internal sealed class GapPlaces(Reckoned reckoned, Language language, Func<string, string>? beadName = null)
 {
-    private readonly BeadNames _names = new(reckoned);
+    private readonly Func<string, string> _name = beadName ?? new BeadNames(reckoned).Of;
 
     /// <summary>The place of a run: a part of a sentence.</summary>
     public string Of(int first, int count) => language.Fill(language.Ideas.Where, ("before", GroupAt(first - 1)), ("after", GroupAt(first + count)),
@@ -16,6 +16,6 @@ internal sealed class GapPlaces(Reckoned reckoned, Language language)
     {
         var order = reckoned.Piece.Order;
         if (bead < 0 || bead >= order.Count) return null;
-        return order.ReadingGroups.FirstOrDefault(g => bead >= g.First && bead < g.End) is { } group ? group.Name : _names.Of(reckoned.Piece.Beads[order.Kinds[bead]].Id);
+        return order.ReadingGroups.FirstOrDefault(g => bead >= g.First && bead < g.End) is { } group ? group.Name : _name(reckoned.Piece.Beads[order.Kinds[bead]].Id);
     }
 }

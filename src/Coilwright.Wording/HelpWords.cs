@@ -27,7 +27,7 @@ public sealed record HelpWords
     /// <summary><c>--out</c> of <c>sizes</c>.</summary>
     public required string SizesOut { get; init; }
 
-    /// <summary><c>--effort</c>.</summary>
+    /// <summary><c>--effort</c>: {usual}.</summary>
     public required string Effort { get; init; }
 
     /// <summary><c>--seconds</c>.</summary>

@@ -66,6 +66,9 @@ public sealed record SheetWords
     /// <summary>Under the curve, what its line of the wrist is: {wristMm}.</summary>
     public required string CurveNote { get; init; }
 
+    /// <summary>Under the curve where sizes stand over it: that the curve is of the same string.</summary>
+    public required string SameStringNote { get; init; }
+
     /// <summary>The note on other wrists.</summary>
     public required string OtherSizesNote { get; init; }
 

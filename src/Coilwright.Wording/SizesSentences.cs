@@ -7,14 +7,17 @@ using Coilwright.Core.StringingMaterials.MemoryWire;
 namespace Coilwright.Wording;
 
 /// <summary>The sizes of a design, in a maker's words.</summary>
-public sealed class SizesSentences(Sizes sizes, Language language)
+/// <param name="sizes">The sizes.</param>
+/// <param name="language">The language.</param>
+/// <param name="beadName">Name for people of a bead's id; null: its name and key letter.</param>
+public sealed class SizesSentences(Sizes sizes, Language language, Func<string, string>? beadName = null)
 {
     // Lengths are shown in tenths of a millimetre.
     private const double LeastShownMm = 0.05;
 
     private readonly SizesWords _words = language.Sizes;
-    private readonly BeadNames _names = new(sizes.Base);
-    private readonly GapPlaces _places = new(sizes.Base, language);
+    private readonly Func<string, string> _name = beadName ?? new BeadNames(sizes.Base).Of;
+    private readonly GapPlaces _places = new(sizes.Base, language, beadName);
 
     /// <summary>What every size keeps.</summary>
     public IEnumerable<string> Keeps()
@@ -70,14 +73,14 @@ public sealed class SizesSentences(Sizes sizes, Language language)
         .Select(gap => language.Sentence(_words.Gap, ("gap", gap), ("where", _places.Of(sizes.Gaps[gap - 1].First, sizes.Gaps[gap - 1].Count))));
 
     /// <summary>Beads that a line of the materials names.</summary>
-    public string Bead(SizesLine line) => _names.Of(line.Bead.Id);
+    public string Bead(SizesLine line) => _name(line.Bead.Id);
 
     private static double InsideMm(Size size) => size.Coil.Wire.By(CoilDatum.Inside).SizeMm;
 
     private IEnumerable<string> Runs(Size size) => size.Runs.GroupBy(r => (r.BeadId, r.More)).Select(same =>
     {
         var gaps = same.Select(r => r.Gap.ToString(CultureInfo.InvariantCulture)).ToArray();
-        return language.Fill(same.Key.More > 0 ? _words.RunsMore : _words.RunsFewer, ("by", Math.Abs(same.Key.More)), ("bead", _names.Of(same.Key.BeadId)),
+        return language.Fill(same.Key.More > 0 ? _words.RunsMore : _words.RunsFewer, ("by", Math.Abs(same.Key.More)), ("bead", _name(same.Key.BeadId)),
             ("one", gaps.Length == 1 ? gaps[0] : null), ("many", gaps.Length > 1 ? List(gaps) : null));
     });
 
@@ -105,7 +108,7 @@ public sealed class SizesSentences(Sizes sizes, Language language)
     }
 
     private string Beads(ImmutableArray<BeadRun> runs) =>
-        List([.. runs.Select(r => language.Fill(_words.Run, ("count", r.Count), ("bead", _names.Of(sizes.Base.Piece.Beads[r.Kind].Id))))]);
+        List([.. runs.Select(r => language.Fill(_words.Run, ("count", r.Count), ("bead", _name(sizes.Base.Piece.Beads[r.Kind].Id))))]);
 
     private string List(string[] items) => items.Length < 2 ? string.Concat(items) : string.Join(", ", items[..^1]) + _words.And + items[^1];
 }

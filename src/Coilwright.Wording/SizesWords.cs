@@ -156,11 +156,17 @@ public sealed record SizesWords
     /// <summary>Row: all beads of a size.</summary>
     public required string Together { get; init; }
 
+    /// <summary>The same in one short word.</summary>
+    public required string All { get; init; }
+
     /// <summary>Row: wire to cut, mm.</summary>
     public required string Wire { get; init; }
 
     /// <summary>What the columns of the materials mean.</summary>
     public required string MaterialsNote { get; init; }
+
+    /// <summary>What the most of any size is good for.</summary>
+    public required string MostNote { get; init; }
 
     /// <summary>A size was written: {file}.</summary>
     public required string Written { get; init; }

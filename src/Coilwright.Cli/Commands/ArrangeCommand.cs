@@ -21,7 +21,7 @@ internal static class ArrangeCommand
         var words = output.Language.Help;
         var piece = new Argument<string>("PIECE") { Description = words.Piece };
         var file = new Option<string?>("--out") { Description = words.ArrangeOut, HelpName = "FILE" };
-        var effort = new Option<string?>("--effort") { Description = words.Effort, HelpName = "N" };
+        var effort = new Option<string?>("--effort") { Description = output.Language.Fill(words.Effort, ("usual", new ArrangeRequest().Effort)), HelpName = "N" };
         var seconds = new Option<string?>("--seconds") { Description = words.Seconds, HelpName = "S" };
         var seed = new Option<string?>("--seed") { Description = words.Seed, HelpName = "N" };
         var language = LanguageOption.Make(output.Language);

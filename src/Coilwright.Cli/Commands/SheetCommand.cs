@@ -3,6 +3,7 @@ using System.CommandLine;
 using Coilwright.Cli.Calling;
 using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Grading;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents;
@@ -64,10 +65,12 @@ internal static class SheetCommand
         var read = PieceFile.ReadFrom(path, known);
         if (read.Piece is not { } piece) return new Made([.. read.Faults], path);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
+        var sizes = piece.Order.Count <= SizesRequest.MostBeadsUnasked ? Grader.Of(piece, known, new SizesRequest(UsualWrists.Few(piece, known)), null, cancel) : null;
+        cancel.ThrowIfCancellationRequested();
 
         // Everything is drawn before anything is written. A page whose letters cannot be printed is left out and said; the others are of use without it.
         var files = new List<DocumentFile>();
-        foreach (var file in DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, setup, language))
+        foreach (var file in DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, setup, language, sizes))
         {
             cancel.ThrowIfCancellationRequested();
             files.Add(file);

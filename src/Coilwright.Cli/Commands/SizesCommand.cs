@@ -21,7 +21,7 @@ internal static class SizesCommand
         var piece = new Argument<string>("PIECE") { Description = words.Piece };
         var wrists = new Option<string?>("--wrists") { Description = output.Language.Fill(words.Wrists, ("max", SizesRequest.MostWrists)), HelpName = "MM,MM" };
         var folder = new Option<string?>("--out") { Description = words.SizesOut, HelpName = "DIR" };
-        var effort = new Option<string?>("--effort") { Description = words.Effort, HelpName = "N" };
+        var effort = new Option<string?>("--effort") { Description = output.Language.Fill(words.Effort, ("usual", SizesRequest.UsualEffort)), HelpName = "N" };
         var seed = new Option<string?>("--seed") { Description = words.Seed, HelpName = "N" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };

@@ -58,7 +58,7 @@ internal static class SizesText
             Materials(page, sizes, materials, said, language, from, Math.Min(from + Across, sizes.All.Length));
         }
         page.Blank();
-        page.Paragraph(words.MaterialsNote);
+        page.Paragraph(words.MostNote + " " + words.MaterialsNote);
         foreach (var file in written) page.Paragraph(language.Sentence(words.Written, ("file", file)));
         return page.ToString();
     }

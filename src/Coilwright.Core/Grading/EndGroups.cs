@@ -19,14 +19,17 @@ internal sealed record Regrouped(Piece Piece, ImmutableArray<int> BaseBead, int 
 
 /// <summary>Puts whole groups on at the ends of a piece, or takes them off, each with what is strung between it and its neighbour; never the focal's.</summary>
 /// <remarks>What is put on carries the design on: the group that elsewhere stands outside of one like the outermost; where there is none, the one just inside
-/// it. Where nothing is grouped, runs of one kind are the groups; where there is but one such run, each of its beads.</remarks>
+/// it. Where nothing is grouped, runs of one kind are the groups; where there is but one such run, or none but of
+/// spacers, each bead is.</remarks>
 internal static class EndGroups
 {
     /// <summary>The groups that a piece is put together from, from the starting end.</summary>
     public static ImmutableArray<GroupRun> Of(Piece piece)
     {
         var groups = new GroupStretches(piece);
-        return groups is { AreRuns: true, Runs: [var only] } ? [.. Enumerable.Range(only.First, only.Count).Select(bead => new GroupRun(only.Name, bead, 1))] : groups.Runs;
+        if (!groups.AreRuns || groups.Runs.Length > 1) return groups.Runs;
+        var (first, count) = groups.Runs is [var only] ? (only.First, only.Count) : (0, piece.Order.Count);
+        return [.. Enumerable.Range(first, count).Select(bead => new GroupRun(piece.Beads[piece.Order.Kinds[bead]].Id, bead, 1))];
     }
 
     /// <summary>One group more, or one fewer, at an end; null where there is none to put on or to take off.</summary>

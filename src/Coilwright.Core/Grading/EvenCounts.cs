@@ -3,13 +3,15 @@ using Coilwright.Core.Arrangement;
 namespace Coilwright.Core.Grading;
 
 /// <summary>Counts that change the length by so much and spread what is added or taken over all runs as evenly as can be.</summary>
-/// <remarks>Least is the sum of squares of what each run changes by, in mm, less its even part. Exact but for lengths, which are told apart by
-/// <see cref="BinMm"/>: within a kind the cost is convex in each run, so beads go one by one to where the next costs least; kinds are then put together
-/// by a table over lengths.</remarks>
+/// <remarks>Least is the sum of squares of what each run changes by, in mm, less its even part. Within a kind the cost is convex in each run, so beads go one by
+/// one to where the next costs least; kinds are then put together by a table over lengths, which are told apart by a twentieth of a millimetre (more only
+/// where runs may change by metres).</remarks>
 internal static class EvenCounts
 {
-    // A twentieth of what the ends may differ by, and less than any bead.
+    // A hundredth of what the ends may differ by, and less than any bead.
     private const double BinMm = 0.05;
+
+    private const int MostBins = 20_000;
 
     // Multiples of this, less whole ones, lie far apart however many are taken: beads that may go anywhere are spread along the piece.
     private const double GoldenShare = 0.6180339887498949;
@@ -24,61 +26,60 @@ internal static class EvenCounts
         if (problem.Count == 0) return [];
         var share = moreMm / problem.Count;
         var kinds = Enumerable.Range(0, problem.StepMm.Length).Select(k => new Kind(problem, k, share)).ToArray();
-        var states = new Dictionary<long, (double LengthMm, double Cost, int[] Totals)> { [0] = (0, 0, []) };
+        var bin = Math.Max(BinMm, kinds.Sum(k => (k.Costs.Length - 1) * problem.StepMm[k.Index]) / MostBins);
+        var states = new Dictionary<long, State> { [0] = new(0, 0, null, 0) };
         foreach (var kind in kinds)
         {
-            var next = new Dictionary<long, (double LengthMm, double Cost, int[] Totals)>();
+            var next = new Dictionary<long, State>();
             foreach (var state in states.Values)
-                for (var total = 0; total < kind.Costs.Length; total++)
+                for (var total = 0; total < kind.Costs.Length && kind.More(total) <= problem.MostMoreOfKind[kind.Index]; total++)
                 {
-                    if (kind.More(total) > problem.MostMoreOfKind[kind.Index] || double.IsPositiveInfinity(kind.Costs[total])) continue;
-                    var length = state.LengthMm + kind.More(total) * problem.StepMm[kind.Index];
-                    var cost = state.Cost + kind.Costs[total];
-                    var bin = (long)Math.Round(length / BinMm);
-                    if (!next.TryGetValue(bin, out var there) || cost < there.Cost - 1e-9) next[bin] = (length, cost, [.. state.Totals, total]);
+                    if (double.IsPositiveInfinity(kind.Costs[total])) continue;
+                    var (length, cost) = (state.LengthMm + kind.More(total) * problem.StepMm[kind.Index], state.Cost + kind.Costs[total]);
+                    var at = (long)Math.Round(length / bin);
+                    if (!next.TryGetValue(at, out var there) || cost < there.Cost - 1e-9) next[at] = new State(length, cost, state, total);
                 }
             states = next;
         }
         if (states.Count == 0) return null;
         var best = states.Values.MinBy(s => Math.Abs(s.LengthMm - moreMm) is var off && off <= withinMm ? (0, s.Cost + off * off, s.LengthMm) : (1, off, s.LengthMm));
         var counts = new int[problem.Count];
-        for (var k = 0; k < kinds.Length; k++) kinds[k].Write(best.Totals[k], counts);
+        for (var k = kinds.Length - 1; k >= 0; k--)
+        {
+            kinds[k].Write(best!.Total, counts);
+            best = best.Before;
+        }
         return counts;
     }
 
-    // The runs of one kind, those tied to each other as one: for each number of beads above the fewest, the best way to place them and what it costs.
+    // So many beads of the kinds so far.
+    private sealed record State(double LengthMm, double Cost, State? Before, int Total);
+
+    // The runs of one kind, those tied to each other as one: for each number of beads above the fewest, the least that it costs to place them.
     private sealed class Kind
     {
-        private readonly GapProblem _problem;
-        private readonly int[][] _classes;
-        private readonly List<int[]?> _placed = [];
+        // A run stands alone, or is tied to the one that mirrors it; then each bead more is one in both.
+        private const int Pair = 2;
+
         private readonly int _fewest;
+        private readonly Placing _alone, _tied;
+        private readonly int[] _tiedOfTotal;
 
         public Kind(GapProblem problem, int index, double shareMm)
         {
-            (_problem, Index) = (problem, index);
-            _classes = [.. Enumerable.Range(0, problem.Count).Where(g => problem.Kinds[g] == index && problem.TiedTo[g] == g)
-                .Select(g => Enumerable.Range(g, problem.Count - g).Where(o => problem.TiedTo[o] == g).ToArray())];
-            _fewest = _classes.Sum(c => c.Length * (problem.Gaps[c[0]].Least - problem.Start[c[0]]));
-            var tables = _classes.Select((c, i) => (Class: c, Index: i)).GroupBy(c => c.Class.Length).OrderBy(g => g.Key)
-                .Select(g => Placings([.. g.Select(c => c.Index)], g.Key, problem.StepMm[index], shareMm)).ToArray();
-            // Runs that stand alone and pairs of runs are placed each by themselves; then every sum of both.
-            var (costs, placed) = (new double[] { 0 }, new int[]?[] { new int[_classes.Length] });
-            foreach (var (width, table) in tables)
-            {
-                var sums = Enumerable.Repeat(double.PositiveInfinity, costs.Length + width * (table.Count - 1)).ToArray();
-                var ways = new int[]?[sums.Length];
-                for (var one = 0; one < costs.Length; one++)
-                    for (var other = 0; other < table.Count; other++)
-                        if (costs[one] + table[other].Cost < sums[one + width * other] && placed[one] is { } so)
-                        {
-                            sums[one + width * other] = costs[one] + table[other].Cost;
-                            ways[one + width * other] = [.. so.Zip(table[other].Above, (a, b) => a + b)];
-                        }
-                (costs, placed) = (sums, ways);
-            }
-            Costs = costs;
-            _placed.AddRange(placed);
+            Index = index;
+            var classes = Enumerable.Range(0, problem.Count).Where(g => problem.Kinds[g] == index && problem.TiedTo[g] == g)
+                .Select(g => Enumerable.Range(g, problem.Count - g).Where(o => problem.TiedTo[o] == g).ToArray()).ToArray();
+            _fewest = classes.Sum(c => c.Length * (problem.Gaps[c[0]].Least - problem.Start[c[0]]));
+            _alone = new Placing(problem, [.. classes.Where(c => c.Length < Pair)], problem.StepMm[index], shareMm);
+            _tied = new Placing(problem, [.. classes.Where(c => c.Length == Pair)], problem.StepMm[index], shareMm);
+            Costs = new double[_alone.Costs.Count + Pair * (_tied.Costs.Count - 1)];
+            _tiedOfTotal = new int[Costs.Length];
+            Array.Fill(Costs, double.PositiveInfinity);
+            for (var tied = 0; tied < _tied.Costs.Count; tied++)
+                for (var alone = 0; alone < _alone.Costs.Count; alone++)
+                    if (_alone.Costs[alone] + _tied.Costs[tied] is var cost && cost < Costs[alone + Pair * tied])
+                        (Costs[alone + Pair * tied], _tiedOfTotal[alone + Pair * tied]) = (cost, tied);
         }
 
         public int Index { get; }
@@ -90,31 +91,56 @@ internal static class EvenCounts
 
         public void Write(int total, int[] counts)
         {
-            for (var c = 0; c < _classes.Length; c++)
-                foreach (var gap in _classes[c]) counts[gap] = _problem.Gaps[gap].Least + _placed[total]![c];
+            _tied.Write(_tiedOfTotal[total], counts);
+            _alone.Write(total - Pair * _tiedOfTotal[total], counts);
         }
+    }
 
-        private (int Width, List<(double Cost, int[] Above)> Table) Placings(int[] members, int width, double stepMm, double shareMm)
+    // Beads put one by one to where the next costs least.
+    private sealed class Placing
+    {
+        private readonly GapProblem _problem;
+        private readonly int[][] _classes;
+        private readonly List<int> _placed = [];
+
+        public Placing(GapProblem problem, int[][] classes, double stepMm, double shareMm)
         {
-            var above = new int[_classes.Length];
-            var cost = members.Sum(m => width * Square(m, 0));
-            List<(double, int[])> table = [(cost, [.. above])];
-            while (true)
+            (_problem, _classes) = (problem, classes);
+            var waiting = new PriorityQueue<(int Class, int Beads), (double, double)>();
+            for (var c = 0; c < classes.Length; c++) Wait(c, 1);
+            var cost = classes.Select((_, c) => classes[c].Length * Square(c, 0)).Sum();
+            Costs.Add(cost);
+            while (waiting.TryDequeue(out var next, out _))
             {
-                var free = members.Where(m => _problem.Gaps[_classes[m][0]].Least + above[m] < _problem.Gaps[_classes[m][0]].Most).ToArray();
-                if (free.Length == 0) return (width, table);
-                var next = free.MinBy(m => (Math.Round(Square(m, above[m] + 1) - Square(m, above[m]), 9), (m + 1) * GoldenShare % 1));
-                cost += width * (Square(next, above[next] + 1) - Square(next, above[next]));
-                above[next]++;
-                table.Add((cost, [.. above]));
+                cost += classes[next.Class].Length * (Square(next.Class, next.Beads) - Square(next.Class, next.Beads - 1));
+                Costs.Add(cost);
+                _placed.Add(next.Class);
+                Wait(next.Class, next.Beads + 1);
             }
 
-            double Square(int member, int beads)
+            void Wait(int c, int beads)
             {
-                var gap = _problem.Gaps[_classes[member][0]];
+                var gap = problem.Gaps[classes[c][0]];
+                if (gap.Least + beads <= gap.Most) waiting.Enqueue((c, beads), (Math.Round(Square(c, beads) - Square(c, beads - 1), 9), (c + 1) * GoldenShare % 1));
+            }
+
+            double Square(int c, int beads)
+            {
+                var gap = problem.Gaps[classes[c][0]];
                 var off = (gap.Least + beads - gap.Count) * stepMm - shareMm;
                 return off * off;
             }
+        }
+
+        /// <summary>The cost by how many were placed.</summary>
+        public List<double> Costs { get; } = [];
+
+        public void Write(int total, int[] counts)
+        {
+            foreach (var members in _classes)
+                foreach (var gap in members) counts[gap] = _problem.Gaps[gap].Least;
+            foreach (var placed in _placed.Take(total))
+                foreach (var gap in _classes[placed]) counts[gap]++;
         }
     }
 }

@@ -27,7 +27,7 @@ internal sealed class SizeMaker
     private const int MostStates = 1 << 14;
 
     // Whole groups at an end: a size with as many more or fewer is another design.
-    private const int MostSteps = 60;
+    private const int MostSteps = 300;
 
     private readonly Piece _piece;
     private readonly ReckoningData _data;

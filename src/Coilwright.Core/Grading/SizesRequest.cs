@@ -13,8 +13,11 @@ public sealed record SizesRequest(ImmutableArray<double> WristsMm, int Effort = 
     /// <summary>The most sizes at once: more than any table holds.</summary>
     public const int MostWrists = 40;
 
-    /// <summary>As for ideas.</summary>
-    public const int UsualEffort = 10;
+    /// <summary>Enough that more finds little, and a table of sizes is there in seconds.</summary>
+    public const int UsualEffort = 2;
+
+    /// <summary>Beads of a piece up to which sizes are made soon enough for one who did not ask for them, as on a sheet. Our choice: bracelets have fewer.</summary>
+    public const int MostBeadsUnasked = 500;
 }
 
 /// <summary>The wrists that sizes are made for where nobody says.</summary>
@@ -32,5 +35,14 @@ public static class UsualWrists
             : piece.Wearer.IsChild ? [own - ChildStepMm, own + ChildStepMm]
             : data.AdultWrists.Select(w => w.WristMm);
         return [.. others.Where(w => w is >= Wearer.LeastWristMm and <= Wearer.MostWristMm).Append(own).Distinct().Order().Take(SizesRequest.MostWrists)];
+    }
+
+    /// <summary>A few of these, for paper: the wearer's own, and others from the smallest to the largest.</summary>
+    public static ImmutableArray<double> Few(Piece piece, ReckoningData data)
+    {
+        const int few = 4;
+        var others = Of(piece, data).Remove(piece.Wearer.WristMm);
+        return others.Length <= few ? Of(piece, data)
+            : [.. Enumerable.Range(0, few).Select(i => others[(int)Math.Round(i * (others.Length - 1) / (few - 1.0))]).Append(piece.Wearer.WristMm).Order()];
     }
 }

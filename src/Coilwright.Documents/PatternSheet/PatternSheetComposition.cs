@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Costing;
 using Coilwright.Core.Findings;
+using Coilwright.Core.Grading;
 using Coilwright.Core.Making;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 using Coilwright.Documents.Pages;
@@ -12,7 +13,7 @@ using Coilwright.Wording;
 namespace Coilwright.Documents.PatternSheet;
 
 /// <summary>Puts a pattern sheet together from its model: which block comes after which, and nothing reckoned.</summary>
-internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSheetPictures pictures, PageSetup setup, Language language)
+internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? sizes, PatternSheetPictures pictures, PageSetup setup, Language language)
 {
     private readonly SheetWords _words = language.Sheet;
     private readonly BeadNames _names = new(model.Reckoned);
@@ -67,10 +68,17 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, PatternSh
     // What another wrist changes; where anything lies over anything with how it lines up from wrist to wrist, and what the curve says in words.
     private IEnumerable<Block> OtherSizes()
     {
-        var heading = new Block.Heading(2, _words.OtherSizes);
-        if (pictures.Curve is not { } curve) return [new Block.KeepTogether([heading, new Block.Paragraph(_words.OtherSizesNote, ParagraphLook.Small)])];
-        string[] says = [Fill(_words.CurveNote, ("wristMm", model.Reckoned.WristMm)), .. new ReadingSentences(model.Reckoned, language).OverWrists(), _words.OtherSizesNote];
-        return [new Block.KeepTogether([heading, new Block.Figure(curve, curve.Description) { FullWidth = true }, new Block.Paragraph(string.Join(' ', says), ParagraphLook.Small)])];
+        var graded = sizes is { All.IsEmpty: false } all ? new SizesPart(model, all, setup, language) : null;
+        Block[] head = [new Block.Heading(2, _words.OtherSizes), .. graded?.Changes() ?? []];
+        // On another wrist the same string lies elsewhere: the curve is of the piece as it is strung here.
+        var note = graded is null ? _words.OtherSizesNote : _words.SameStringNote;
+        Block[] curve = pictures.Curve is not { } picture ? [new Block.Paragraph(note, ParagraphLook.Small)] :
+        [
+            new Block.Figure(picture, picture.Description) { FullWidth = true },
+            new Block.Paragraph(string.Join(' ', (string[])[Fill(_words.CurveNote, ("wristMm", model.Reckoned.WristMm)), .. new ReadingSentences(model.Reckoned, language).OverWrists(), note]), ParagraphLook.Small),
+        ];
+        return graded is null ? [new Block.KeepTogether([.. head, .. curve])]
+            : [.. head, new Block.KeepTogether([.. graded.Beads()]), new Block.KeepTogether([.. curve])];
     }
 
     // The last two stay together: a page with one strip on it is a page for nothing.

@@ -1,3 +1,4 @@
+using Coilwright.Core.Grading;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.BeadCards;
 using Coilwright.Documents.CoilView;
@@ -17,10 +18,14 @@ namespace Coilwright.Documents.PatternSheet;
 public static class PatternSheetDocument
 {
     /// <summary>Describes the sheet of a piece.</summary>
-    public static PageDocument Of(Reckoned reckoned, PageSetup setup, Language language)
+    /// <param name="reckoned">The readings.</param>
+    /// <param name="sizes">What the design takes on other wrists; null leaves that out.</param>
+    /// <param name="setup">How it is printed.</param>
+    /// <param name="language">The language.</param>
+    public static PageDocument Of(Reckoned reckoned, Sizes? sizes, PageSetup setup, Language language)
     {
         var model = PatternSheetModel.Of(reckoned);
-        return new PatternSheetComposition(model, PatternSheetPictures.Of(reckoned, setup, language), setup, language).Make();
+        return new PatternSheetComposition(model, sizes, PatternSheetPictures.Of(reckoned, setup, language), setup, language).Make();
     }
 
     /// <summary>Its drawings that are of use by themselves, by name: the turns laid straight, the coil, a card for each kind of bead, how the ends are finished,

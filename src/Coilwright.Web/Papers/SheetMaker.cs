@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Grading;
 using Coilwright.Documents;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Bench;
@@ -17,6 +18,8 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
 {
     private const int Kept = 6;
     private readonly SemaphoreSlim _one = new(1, 1);
+    private readonly Lock _gate = new();
+    private (Guid Id, long Revision, Sizes Sizes)? _sizes;
     private readonly LinkedList<((Guid, long, string) Key, MadeSheet Sheet)> _last = [];
 
     /// <summary>Forgets all: what is on the shelf is no longer what it was.</summary>
@@ -24,6 +27,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
     {
         await _one.WaitAsync();
         _last.Clear();
+        lock (_gate) _sizes = null;
         _one.Release();
     }
 
@@ -51,8 +55,21 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
     public MadeSheet Make(ShelvedPiece piece, SheetChoice choice)
     {
         var reckoned = reckoner.Reckon(piece, choice.WristMm);
-        ImmutableArray<DocumentFile> files = [.. DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, choice.Setup, choice.Language)];
+        ImmutableArray<DocumentFile> files = [.. DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, choice.Setup, choice.Language, SizesOf(piece))];
         return new MadeSheet(files, [.. files.SelectMany(f => f.Faults).Distinct()]);
+    }
+
+    // The sizes of a piece are the same on every paper and in every language.
+    private Sizes? SizesOf(ShelvedPiece piece)
+    {
+        if (piece.Piece.Order.Count > SizesRequest.MostBeadsUnasked) return null;
+        lock (_gate)
+        {
+            if (_sizes is { } made && made.Id == piece.Id && made.Revision == piece.Revision) return made.Sizes;
+            var sizes = Grader.Of(piece.Piece, reckoner.Data, new SizesRequest(UsualWrists.Few(piece.Piece, reckoner.Data)));
+            _sizes = (piece.Id, piece.Revision, sizes);
+            return sizes;
+        }
     }
 
     /// <inheritdoc/>

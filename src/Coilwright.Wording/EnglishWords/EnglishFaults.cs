@@ -126,7 +126,7 @@ internal static class EnglishFaults
         [UsageCodes.LengthBounds] = new("{field} is {value} mm.", "It must be from {min} to {max} mm.", "Check the figure and its unit."),
         [UsageCodes.SeedForm] = new("{field} is \"{value}\".", "It must be a whole number from 0 on, without signs or points.",
             "Any number does; the same one gives the same answer again."),
-        [UsageCodes.EffortForm] = new("{field} is \"{value}\".", "It must be a whole number from 1 to {max}.", "10 is the usual; more takes longer and may find more."),
+        [UsageCodes.EffortForm] = new("{field} is \"{value}\".", "It must be a whole number from 1 to {max}.", "More takes longer and may find more."),
         [UsageCodes.SecondsForm] = new("{field} is \"{value}\".", "It must be a number of seconds, above 0 and up to {max}.", "Write 30, or 2.5."),
         [UsageCodes.WristTwice] = new("{value} mm stands twice among the wrists.", "Each wrist may stand once.", "Take one of them out."),
         [UsageCodes.WristsTooMany] = new("{value} wrists are asked for.", "There may be {max} at most.", "Ask for the others in a second call."),

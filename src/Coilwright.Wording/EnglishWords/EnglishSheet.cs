@@ -32,6 +32,7 @@ internal static class EnglishSheet
         },
         OtherSizes = "Other sizes",
         CurveNote = "The dotted line is the wrist of {wristMm:exact}.",
+        SameStringNote = "That is the piece as it is strung in the steps, worn on other wrists; the sizes are strung anew.",
         OtherSizesNote = "On another wrist every bead lands elsewhere: have the piece reckoned for it before you string.",
 
         Materials = "Materials",

@@ -56,8 +56,10 @@ internal static class EnglishSizes
         OneOfEach = "One of each",
         Buy = "To buy",
         Together = "Beads together",
+        All = "All",
         Wire = "Wire to cut, mm",
-        MaterialsNote = "With the most of any size to hand, any one of them can be strung. To buy: whole packs for one of each size, with nothing at home.",
+        MostNote = "With the most of any size to hand, any one of them can be strung.",
+        MaterialsNote = "To buy: whole packs for one of each size, with nothing at home.",
         Written = "Written: {file}",
     };
 }

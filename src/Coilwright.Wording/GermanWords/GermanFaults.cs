@@ -127,7 +127,7 @@ internal static class GermanFaults
         [UsageCodes.LengthBounds] = new("{field} ist {value} mm.", "Möglich sind {min} bis {max} mm.", "Zahl und Einheit prüfen."),
         [UsageCodes.SeedForm] = new("{field} ist „{value}“.", "Nötig ist eine ganze Zahl ab 0, ohne Vorzeichen und Punkte.",
             "Jede Zahl ist recht; dieselbe ergibt wieder dasselbe."),
-        [UsageCodes.EffortForm] = new("{field} ist „{value}“.", "Nötig ist eine ganze Zahl von 1 bis {max}.", "Üblich ist 10; mehr dauert länger und findet vielleicht mehr."),
+        [UsageCodes.EffortForm] = new("{field} ist „{value}“.", "Nötig ist eine ganze Zahl von 1 bis {max}.", "Mehr dauert länger und findet vielleicht mehr."),
         [UsageCodes.SecondsForm] = new("{field} ist „{value}“.", "Nötig ist eine Zahl von Sekunden, über 0 und bis {max}.", "Zum Beispiel 30 oder 2.5."),
         [UsageCodes.WristTwice] = new("{value} mm steht unter den Handgelenken zweimal.", "Jedes Handgelenk darf einmal dastehen.", "Eines davon streichen."),
         [UsageCodes.WristsTooMany] = new("Nach {value} Handgelenken ist gefragt.", "Höchstens {max} sind möglich.", "Die übrigen in einem zweiten Aufruf angeben."),

@@ -32,6 +32,7 @@ internal static class GermanSheet
         },
         OtherSizes = "Andere Größen",
         CurveNote = "Die gepunktete Linie ist das Handgelenk von {wristMm:exact}.",
+        SameStringNote = "So liegt das Stück, wie es in den Schritten aufgefädelt ist, an anderen Handgelenken; die Größen werden neu aufgefädelt.",
         OtherSizesNote = "An einem anderen Handgelenk landet jede Perle woanders: Das Stück vor dem Auffädeln dafür neu berechnen lassen.",
 
         Materials = "Material",

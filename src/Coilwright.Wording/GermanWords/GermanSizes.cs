@@ -52,12 +52,14 @@ internal static class GermanSizes
         Gap = "Lücke {gap}: {where}",
         Materials = "Perlen für alle Größen",
         Bead = "Perle",
-        Most = "Höchstens",
+        Most = "Meiste",
         OneOfEach = "Je eine",
         Buy = "Zu kaufen",
         Together = "Perlen zusammen",
+        All = "Alle",
         Wire = "Draht abzuschneiden, mm",
-        MaterialsNote = "Wer die höchste Zahl vorrätig hat, kann jede einzelne Größe auffädeln. Zu kaufen: ganze Packungen für je ein Stück jeder Größe, falls noch nichts davon da ist.",
+        MostNote = "Wer die höchste Zahl vorrätig hat, kann jede einzelne Größe auffädeln.",
+        MaterialsNote = "Zu kaufen: ganze Packungen für je ein Stück jeder Größe, falls noch nichts davon da ist.",
         Written = "Geschrieben: {file}",
     };
 }

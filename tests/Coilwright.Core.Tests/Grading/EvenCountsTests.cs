@@ -12,6 +12,8 @@ public class EvenCountsTests
     [Fact]
     public void No_counts_of_the_length_are_more_even() => Gen.Select(RandomProblems.Any(ties: true), Gen.Double[-20, 20]).Sample((any, more) =>
     {
+        // Runs are tied in pairs, as halves that mirror each other are.
+        if (any.TiedTo.GroupBy(t => t).Any(tied => tied.Count() > 2)) return;
         var problem = new GapProblem(any.Gaps, any.Kinds, any.StepMm, [], 0) { TiedTo = any.TiedTo, MostMoreOfKind = any.MostMoreOfKind };
         var every = RandomProblems.EveryChoice(problem).ToArray();
         var found = EvenCounts.Of(problem, more, Within);

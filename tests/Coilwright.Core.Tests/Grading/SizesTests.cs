@@ -325,6 +325,15 @@ public class SizesTests
         Assert.Equal([120, 130, 140], UsualWrists.Of(piece with { Wearer = piece.Wearer with { WristMm = 130, IsChild = true } }, Data));
     }
 
+    [Fact]
+    public void A_few_wrists_run_from_the_smallest_to_the_largest_with_her_own()
+    {
+        var many = GradedPieces.Written("14 (3 ball, dot)", 163);
+        many = many with { Wishes = many.Wishes with { Wrists = [.. Enumerable.Range(0, 10).Select(i => new WeighedWrist(150 + 3 * i, 1))] } };
+        Assert.Equal([150, 159, 163, 168, 177], UsualWrists.Few(many, Data));
+        Assert.Equal([150, 163, 165, 180], UsualWrists.Few(GradedPieces.Written("14 (3 ball, dot)", 163), Data));
+    }
+
     private sealed class Told(List<double> wrists) : IProgress<Size>
     {
         public void Report(Size value) => wrists.Add(value.WristMm);

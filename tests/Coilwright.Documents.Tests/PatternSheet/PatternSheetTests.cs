@@ -26,7 +26,7 @@ public sealed partial class PatternSheetTests : IDisposable
 
     public static TheoryData<string> Names => DrawnPieces.Names;
 
-    private static PageDocument Sheet(Reckoned reckoned, PageSetup? setup = null) => PatternSheetDocument.Of(reckoned, setup ?? new(), Languages.English);
+    private static PageDocument Sheet(Reckoned reckoned, PageSetup? setup = null) => PatternSheetDocument.Of(reckoned, null, setup ?? new(), Languages.English);
 
     private static byte[] File(Reckoned reckoned, string name, PageSetup? setup = null)
     {

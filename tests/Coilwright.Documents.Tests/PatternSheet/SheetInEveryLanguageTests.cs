@@ -123,7 +123,7 @@ public sealed partial class SheetInEveryLanguageTests : IDisposable
     public void Words_are_whole_and_whole_words_are_said(string code, string piece)
     {
         var page = Collapsed(Programs.Output("pdftotext", "-raw", Pdf(code, piece), "-"));
-        var said = DocumentTexts.Of(PatternSheetDocument.Of(DrawnPieces.Reckoned(piece), new PageSetup(), Of(code))).Where(t => !t.Place.EndsWith(".picture", StringComparison.Ordinal) && t.Place != "words.pageOf");
+        var said = DocumentTexts.Of(PatternSheetDocument.Of(DrawnPieces.Reckoned(piece), null, new PageSetup(), Of(code))).Where(t => !t.Place.EndsWith(".picture", StringComparison.Ordinal) && t.Place != "words.pageOf");
         var words = page.Split(' ').ToHashSet(StringComparer.Ordinal);
         // Lines part words after a hyphen, which may leave a compound in two.
         Assert.All(said.SelectMany(t => t.Text.Split([' ', '\u00a0'])).Where(w => w.Length > 0 && w.All(char.IsLetter)), w => Assert.Contains(w, words));

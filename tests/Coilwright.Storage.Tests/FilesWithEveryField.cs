@@ -34,8 +34,11 @@ internal static class FilesWithEveryField
           "order": { "text": ["cluster = round, chip   # a pair", "cluster, tube, nugget, disc, star, cluster"] },
           "wishes": {
             "liningUp": "mix", "places": [{ "fromDeg": -30, "toDeg": 30, "liningUp": "any" }], "groups": { "cluster": "columns" },
+            "longestRun": [{ "name": "disc", "most": 3 }], "inAnyRow": [{ "names": ["round", "chip"], "upTo": 2, "ofAny": 4 }],
+            "apart": [{ "name": "star", "beside": "tube" }], "together": [{ "name": "star", "beside": "disc" }], "startsWith": "cluster", "endsWith": "chip",
             "turns": 1.5, "focalWithinDeg": 10,
-            "free": { "runs": [{ "bead": "disc", "least": 1, "most": 3 }], "lengthWithinMm": 8, "onHand": [{ "bead": "disc", "beads": 12 }], "mirroredHalves": true, "coils": [{ "insideMm": 55 }, { "loopMm": 200 }, { "centreMm": 58.5 }] },
+            "free": { "runs": [{ "bead": "disc", "least": 1, "most": 3 }], "lengthWithinMm": 8, "onHand": [{ "bead": "disc", "beads": 12 }], "mirroredHalves": true,
+              "groupOrder": true, "standIns": [{ "bead": "chip", "with": "nugget", "everywhere": true }], "coils": [{ "insideMm": 55 }, { "loopMm": 200 }, { "centreMm": 58.5 }] },
             "wrists": [{ "wristMm": 150, "weight": 2 }, { "wristMm": 165.5, "weight": 1 }]
           }
         }

@@ -24,13 +24,14 @@ public class PieceFileBadInputTests
         }
         """;
 
-    // What no schema can see: one value against another, names against the data, fields that stand twice, what is no JSON at all; and two numbers
+    // What no schema can see: one value against another, names against the data, fields that stand twice, what is no JSON at all; and three numbers
     // whose range follows from another field.
     private static readonly string[] BeyondASchema =
     [
         FaultCodes.FieldTwice, FaultCodes.IdTwice, FaultCodes.RangeReversed, FaultCodes.BoreTooWide, FaultCodes.ShapeNeeds, FaultCodes.MaterialUnknown,
         FaultCodes.SteelUnknown, FaultCodes.MeasuredBeyond, FaultCodes.MeasuredAbsurd, FaultCodes.OrderUnknownName, FaultCodes.OrderGroupIsBead,
-        FaultCodes.ValueNotFinite, FaultCodes.FileNotJson, "stringingMaterial.gauge", "measured[1].totalMm",
+        FaultCodes.RuleMixed, FaultCodes.StandInItself, FaultCodes.ValueNotFinite, FaultCodes.FileNotJson, "stringingMaterial.gauge", "measured[1].totalMm",
+        "wishes.inAnyRow[0].ofAny",
     ];
 
     [Fact]
@@ -120,6 +121,17 @@ public class PieceFileBadInputTests
     [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"coils\": [{ \"insideMm\": ¦55, \"loopMm\": 180 }] }", FaultCodes.CoilSize, "wishes.free.coils[0].insideMm", "55")]
     [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"coils\": [{ \"insideMm\": ¦500 }] }", FaultCodes.ValueAtMost, "wishes.free.coils[0].insideMm", "500")]
     [InlineData("\"cluster\": \"any\"", "\"cluster\": ¦\"column\"", FaultCodes.WordUnknown, "wishes.groups.cluster", "column")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"longestRun\": [{ \"name\": \"round\", \"most\": ¦0 }]", FaultCodes.ValueAtLeast, "wishes.longestRun[0].most", "0")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"longestRun\": [¦{ \"name\": \"round\" }]", FaultCodes.FieldMissing, "wishes.longestRun[0].most", "")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"inAnyRow\": [{ \"names\": [\"round\"], \"upTo\": 2, \"ofAny\": ¦2 }]", FaultCodes.ValueAtLeast, "wishes.inAnyRow[0].ofAny", "2")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"inAnyRow\": [{ \"names\": ¦[], \"upTo\": 2, \"ofAny\": 3 }]", FaultCodes.TextEmpty, "wishes.inAnyRow[0].names", "")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"inAnyRow\": [{ \"names\": [\"round\", ¦\"clutser\"], \"upTo\": 2, \"ofAny\": 3 }]", FaultCodes.OrderUnknownName, "wishes.inAnyRow[0].names[1]", "clutser")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"apart\": [{ \"name\": \"round\", \"beside\": ¦\"cluster\" }]", FaultCodes.RuleMixed, "wishes.apart[0].beside", "round")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"together\": [{ \"name\": \"cluster\", \"beside\": ¦\"clutser\" }]", FaultCodes.OrderUnknownName, "wishes.together[0].beside", "clutser")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"startsWith\": ¦\"clutser\"", FaultCodes.OrderUnknownName, "wishes.startsWith", "clutser")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"endsWith\": ¦3", FaultCodes.FieldType, "wishes.endsWith", "3")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"standIns\": [{ \"bead\": \"round\", \"with\": ¦\"round\" }] }", FaultCodes.StandInItself, "wishes.free.standIns[0].with", "round")]
+    [InlineData("\"turns\": 1", "\"turns\": 1, \"free\": { \"standIns\": [{ \"bead\": \"round\", \"with\": ¦\"no-bead\" }] }", FaultCodes.OrderUnknownName, "wishes.free.standIns[0].with", "no-bead")]
     // the format
     [InlineData("\"coilwright.piece/1\"", "¦\"coilwright.piece/9\"", FaultCodes.FormatUnknown, "format", "coilwright.piece/9")]
     [InlineData("{\n  \"format\": \"coilwright.piece/1\",", "¦{\n", FaultCodes.FieldMissing, "format", "")]

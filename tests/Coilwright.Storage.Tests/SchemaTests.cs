@@ -40,6 +40,10 @@ public class SchemaTests
         ("$defs/order", PieceFields.Order),
         ("$defs/orderGroup", PieceFields.OrderGroup),
         ("$defs/wishes", PieceFields.Wishes),
+        ("$defs/longestRun", PieceFields.LongestRun),
+        ("$defs/inAnyRow", PieceFields.InAnyRow),
+        ("$defs/neighbours", PieceFields.Neighbours),
+        ("$defs/standIn", PieceFields.StandIn),
         ("$defs/free", PieceFields.Free),
         ("$defs/coil", PieceFields.Coil),
         ("$defs/freeRun", PieceFields.FreeRun),
@@ -136,7 +140,7 @@ public class SchemaTests
     private static readonly string[] NarrowedByAnotherField =
     [
         "beads[0].toleranceMm", "beads[0].wallMm", "beads[1].row.totalMm", "beads[3].endFaceMm", "beads[4].lengthMm", "beads[5].seat.lengthMm",
-        "beads[5].seat.clearMm", "measured[0].totalMm", "measured[1].totalMm",
+        "beads[5].seat.clearMm", "measured[0].totalMm", "measured[1].totalMm", "wishes.inAnyRow[0].ofAny",
     ];
 
     [Fact]

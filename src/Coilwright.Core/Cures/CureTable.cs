@@ -44,6 +44,11 @@ public static class CureTable
         [NoticeCodes.BoreUnknown] = WhyNoCure.Measure,
         [NoticeCodes.EndFaceUnknown] = WhyNoCure.Measure,
         [NoticeCodes.HeavyForItsTurns] = WhyNoCure.HerChoice,
+        [NoticeCodes.RunTooLong] = WhyNoCure.HerChoice,
+        [NoticeCodes.TooClose] = WhyNoCure.HerChoice,
+        [NoticeCodes.NotApart] = WhyNoCure.HerChoice,
+        [NoticeCodes.NotTogether] = WhyNoCure.HerChoice,
+        [NoticeCodes.OtherEnd] = WhyNoCure.HerChoice,
         [NoticeCodes.MeasuredDiffers] = WhyNoCure.NothingAmiss,
         [NoticeCodes.ChildCautions] = WhyNoCure.NothingAmiss,
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);

@@ -163,7 +163,10 @@ internal static class OrderEditing
         var named = after.Order.Groups.Select(group => group.Name).Concat(IdsOf(after)).ToHashSet(StringComparer.Ordinal);
         // A wish for a group that is strung no more has nothing to judge.
         var wishes = after.Wishes.Groups.RemoveRange(after.Wishes.Groups.Keys.Where(name => !named.Contains(name)));
-        return new EditOutcome.Done(after with { MeasuredRows = rows, Wishes = after.Wishes with { Groups = wishes } }, edit)
+        // Nor has a rule for one that reads as one thing no more.
+        var ruled = PieceRules.NamesForRules(after.Order, IdsOf(after));
+        var rules = after.Wishes.Rules.IsDefaultOrEmpty ? after.Wishes.Rules : [.. after.Wishes.Rules.Select(rule => rule.OnlyOf(ruled.Contains)).OfType<OrderRule>()];
+        return new EditOutcome.Done(after with { MeasuredRows = rows, Wishes = after.Wishes with { Groups = wishes, Rules = rules } }, edit)
         {
             Beads = [.. changed],
             Told = lost,

@@ -86,7 +86,7 @@ public static class PieceEditing
         return piece with
         {
             Written = piece.Written is null ? null : OrderEditing.Renamed(piece.Written, from, to),
-            Wishes = piece.Wishes with { Groups = wishes, Free = piece.Wishes.Free.Renamed(from, to) },
+            Wishes = piece.Wishes with { Groups = wishes, Free = piece.Wishes.Free.Renamed(from, to), Rules = [.. piece.Wishes.Rules.Select(rule => rule.Renamed(from, to))] },
         };
     }
 
@@ -102,7 +102,12 @@ public static class PieceEditing
         {
             Beads = piece.Beads.RemoveAt(kind),
             Order = order,
-            Wishes = piece.Wishes with { Groups = piece.Wishes.Groups.Remove(remove.Id), Free = piece.Wishes.Free.Renamed(remove.Id, null) },
+            Wishes = piece.Wishes with
+            {
+                Groups = piece.Wishes.Groups.Remove(remove.Id),
+                Free = piece.Wishes.Free.Renamed(remove.Id, null),
+                Rules = [.. piece.Wishes.Rules.Select(rule => rule.OnlyOf(name => name != remove.Id)).OfType<OrderRule>()],
+            },
         }, remove);
     }
 

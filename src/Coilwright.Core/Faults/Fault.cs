@@ -124,6 +124,12 @@ public static class FaultCodes
     /// <summary>A field has no meaning beside {other}, which is written at {otherField}.</summary>
     public const string FieldNotWith = "field.not-with";
 
+    /// <summary>A rule of the order names a bead and a group, {value} and {other}, so that it is not clear what it counts.</summary>
+    public const string RuleMixed = "rule.mixed";
+
+    /// <summary>A bead is named as standing in for itself.</summary>
+    public const string StandInItself = "stand-in.itself";
+
     /// <summary>The order is empty.</summary>
     public const string OrderEmpty = "order.empty";
 

@@ -4,7 +4,7 @@ using Coilwright.Core.StringingMaterials.MemoryWire;
 namespace Coilwright.Core.Pieces;
 
 /// <summary>What may change of a piece when a better order is looked for. What is not named here stays as it is strung.</summary>
-/// <remarks>Groups are never touched: what is free is how many spacers or connectors stand in each run between them.</remarks>
+/// <remarks>Nothing said, groups are never touched: what is free is how many spacers or connectors stand in each run between them.</remarks>
 public sealed record FreeToChange
 {
     /// <summary>Nothing said: every run of one spacer or connector between groups may take or give a few, as far as the data's choice reaches.</summary>
@@ -25,8 +25,14 @@ public sealed record FreeToChange
     /// <summary>Other coils of the same wire that another size may be strung on; empty: the piece's own alone.</summary>
     public ImmutableArray<CoilSize> Coils { get; init; } = [];
 
+    /// <summary>Whether groups may change places with each other. Each stays whole; one with a focal in it stays where it is.</summary>
+    public bool GroupOrder { get; init; }
+
+    /// <summary>Beads that may stand in for others.</summary>
+    public ImmutableArray<StandIn> StandIns { get; init; } = [];
+
     /// <summary>Whether nothing is said that is not the usual.</summary>
-    public bool IsUsual => Runs.IsEmpty && LengthWithinMm is null && OnHand.IsEmpty && !MirroredHalves && Coils.IsDefaultOrEmpty;
+    public bool IsUsual => Runs.IsEmpty && LengthWithinMm is null && OnHand.IsEmpty && !MirroredHalves && !GroupOrder && StandIns.IsDefaultOrEmpty && Coils.IsDefaultOrEmpty;
 
     /// <summary>The same after a kind of bead was renamed; or taken out, with no new id.</summary>
     public FreeToChange Renamed(string id, string? to)
@@ -34,7 +40,9 @@ public sealed record FreeToChange
         var (runs, onHand) = (Runs.Remove(id), OnHand.Remove(id));
         if (to is not null && Runs.TryGetValue(id, out var range)) runs = runs.SetItem(to, range);
         if (to is not null && OnHand.TryGetValue(id, out var beads)) onHand = onHand.SetItem(to, beads);
-        return this with { Runs = runs, OnHand = onHand };
+        var standIns = to is null ? StandIns.RemoveAll(s => s.Bead == id || s.With == id)
+            : [.. StandIns.Select(s => s with { Bead = s.Bead == id ? to : s.Bead, With = s.With == id ? to : s.With })];
+        return this with { Runs = runs, OnHand = onHand, StandIns = standIns };
     }
 }
 
@@ -47,6 +55,12 @@ public readonly record struct CoilSize(CoilDatum Datum, double SizeMm);
 /// <param name="Least">The fewest, 1 or more: with none left two groups would run into one.</param>
 /// <param name="Most">The most.</param>
 public readonly record struct RunRange(int Least, int Most);
+
+/// <summary>A bead of the piece that may stand in for another.</summary>
+/// <param name="Bead">Id of the bead that may go.</param>
+/// <param name="With">Id of the bead that may come.</param>
+/// <param name="Everywhere">Whether in the whole piece or not at all; else group by group, in all of a group or none of it.</param>
+public sealed record StandIn(string Bead, string With, bool Everywhere);
 
 /// <summary>A wrist and how much it counts among others.</summary>
 /// <param name="WristMm">Round the wrist, mm.</param>

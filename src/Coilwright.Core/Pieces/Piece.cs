@@ -115,6 +115,9 @@ public sealed record Wishes
     /// <summary>Whether anything of how it lines up is wished for.</summary>
     public bool AnyOfLiningUp => LiningUp != LiningUpWish.Any || Places.Any(p => p.LiningUp != LiningUpWish.Any) || Groups.Values.Any(w => w != LiningUpWish.Any);
 
+    /// <summary>Rules that the order is to keep.</summary>
+    public ImmutableArray<OrderRule> Rules { get; init; } = [];
+
     /// <summary>Turns the piece was designed for; null when she did not say.</summary>
     public double? Turns { get; init; }
 

@@ -76,6 +76,15 @@ public static class PieceRules
     /// <summary>How much a wrist counts among others.</summary>
     public static readonly Limits Weight = Limits.Above0To(1_000_000, "");
 
+    /// <summary>The most of one kind in a row, where a rule limits it.</summary>
+    public static readonly Limits LongestRun = Limits.Between(1, 1000, "");
+
+    /// <summary>How many of some kinds a row may have.</summary>
+    public static readonly Limits UpTo = Limits.Between(0, 999, "");
+
+    /// <summary>How many neighbours such a row is.</summary>
+    public static Limits OfAny(int upTo) => Limits.Between(upTo + 1, 1000, "");
+
     /// <summary>The most beads of a run whose fewest are given.</summary>
     public static Limits MostOfRun(int least) => Limits.Between(least, RunBeads.Max, "");
 
@@ -213,6 +222,23 @@ public static class PieceRules
             rules.Number(string.Create(CultureInfo.InvariantCulture, $"wrists[{i}].wristMm"), wishes.Wrists[i].WristMm, WristMm);
             rules.Number(string.Create(CultureInfo.InvariantCulture, $"wrists[{i}].weight"), wishes.Wrists[i].Weight, Weight);
         }
+        foreach (var standIn in wishes.Free.StandIns.IsDefault ? [] : wishes.Free.StandIns)
+        {
+            Known("free.standIns.bead", standIn.Bead, ids);
+            Known("free.standIns.with", standIn.With, ids);
+            if (standIn.With == standIn.Bead) rules.Add(Fault.Of(FaultCodes.StandInItself, "free.standIns.with", RuleList.Shown(standIn.With)));
+        }
+        var named = NamesForRules(order, ids);
+        foreach (var rule in wishes.Rules.IsDefault ? [] : wishes.Rules)
+        {
+            foreach (var name in rule.Named) Known(FieldOf(rule), name, named);
+            if (MixedWith(rule, ids, named) is { } other) rules.Add(Fault.Of(FaultCodes.RuleMixed, FieldOf(rule), RuleList.Shown(rule.Named[0]), ("other", other)));
+            if (rule is OrderRule.LongestRun run) rules.Number(FieldOf(rule) + ".most", run.Most, LongestRun);
+            if (rule is not OrderRule.InAnyRow row) continue;
+            rules.Number(FieldOf(rule) + ".upTo", row.UpTo, UpTo);
+            rules.Number(FieldOf(rule) + ".ofAny", row.OfAny, OfAny(Math.Clamp(row.UpTo, 0, 999)));
+            if (row.Names.IsDefaultOrEmpty) rules.Add(Fault.Of(FaultCodes.TextEmpty, FieldOf(rule) + ".names", ""));
+        }
         var known = NamesForWishes(order, ids);
         foreach (var name in wishes.Groups.Keys) Known($"groups.{RuleList.Shown(name)}", name, known);
         return rules.Faults;
@@ -227,6 +253,26 @@ public static class PieceRules
     /// <summary>The names that wishes may be for: groups that are strung and, for an order read in runs of one kind, the beads.</summary>
     public static ImmutableSortedSet<string> NamesForWishes(StringingOrder order, IEnumerable<string> beadIds) =>
         order.Groups.Select(group => group.Name).Concat(beadIds).ToImmutableSortedSet(StringComparer.Ordinal);
+
+    /// <summary>The names that rules of the order may be for: groups that read as one thing, and the beads.</summary>
+    public static ImmutableSortedSet<string> NamesForRules(StringingOrder order, IEnumerable<string> beadIds) =>
+        order.ReadingGroups.Select(group => group.Name).Concat(beadIds).ToImmutableSortedSet(StringComparer.Ordinal);
+
+    /// <summary>For a rule that names beads and groups, so that it cannot be said what it counts: the first name that is not what the rule's first name
+    /// is. Null when all are of one sort, or one is not known.</summary>
+    public static string? MixedWith(OrderRule rule, IReadOnlySet<string> beadIds, IReadOnlySet<string> known) =>
+        rule.Named.All(known.Contains) ? rule.Named.FirstOrDefault(name => beadIds.Contains(name) != beadIds.Contains(rule.Named[0])) : null;
+
+    /// <summary>The field of the wishes that a rule stands in.</summary>
+    public static string FieldOf(OrderRule rule) => rule switch
+    {
+        OrderRule.LongestRun => "longestRun",
+        OrderRule.InAnyRow => "inAnyRow",
+        OrderRule.Apart => "apart",
+        OrderRule.Together => "together",
+        OrderRule.StartsWith => "startsWith",
+        _ => "endsWith",
+    };
 
     /// <summary>What is wrong with a measured row on a piece of this order and these beads.</summary>
     public static ImmutableArray<Fault> OfRow(MeasuredRow row, StringingOrder order, ImmutableArray<Bead> beads, ReckoningData data)

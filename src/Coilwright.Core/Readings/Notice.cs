@@ -93,6 +93,22 @@ public static class NoticeCodes
     /// <summary>The wire's stress is near its strength: it may stay open: stressMPa, strengthMPa, share.</summary>
     public const string StressNearStrength = "stress-near-strength";
 
+    /// <summary>Too many of a kind in a row: beads (how many there are), most, firstBead, lastBead, times (in how many places); words group.</summary>
+    public const string RunTooLong = "run-too-long";
+
+    /// <summary>Too many of some kinds close together: beads (how many there are), upTo, ofAny, firstBead, lastBead, times (in how many places); words
+    /// groups.</summary>
+    public const string TooClose = "too-close";
+
+    /// <summary>Kinds that should be apart touch: firstBead, lastBead, times; words group, beside.</summary>
+    public const string NotApart = "not-apart";
+
+    /// <summary>A kind lacks the neighbour that it should have: firstBead, lastBead, times; words group, beside.</summary>
+    public const string NotTogether = "not-together";
+
+    /// <summary>The order begins or ends with another kind than it should: firstBead, lastBead; words group, end.</summary>
+    public const string OtherEnd = "other-end";
+
     /// <summary>A child's piece: small parts, adult cuts and bends.</summary>
     public const string ChildCautions = "child-cautions";
 }

@@ -25,6 +25,7 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
         Turns();
         Focal();
         LiningUp();
+        Rules();
         Bench();
         Strain();
         if (Piece.Wearer.IsChild) Add(NoticeCodes.ChildCautions, Severity.Info);
@@ -155,6 +156,34 @@ internal sealed class NoticeWriter(Reckoned r, ReckoningChoices choices, Immutab
                         ("overlapMm", pair.OverlapMm), ("angleDeg", pair.AngleDeg)],
                     words: [("group", pair.Name)],
                     positions: [.. Enumerable.Range(pair.FirstA, pair.CountA).Union(Enumerable.Range(pair.FirstB, pair.CountB))]);
+        }
+    }
+
+    private void Rules()
+    {
+        foreach (var (rule, places, found) in RuleBreaks.Of(Piece.Order, Piece.Beads, Piece.Wishes.Rules))
+        {
+            var positions = places.SelectMany(p => Enumerable.Range(p.First, p.Count)).Distinct().ToImmutableArray();
+            (string, double)[] where = [("firstBead", places[0].First + 1), ("lastBead", places[0].First + places[0].Count), ("times", places.Length)];
+            switch (rule)
+            {
+                case OrderRule.LongestRun run:
+                    Add(NoticeCodes.RunTooLong, Severity.Warn, null, [("beads", found), ("most", run.Most), .. where], [("group", run.Name)], positions);
+                    break;
+                case OrderRule.InAnyRow row:
+                    Add(NoticeCodes.TooClose, Severity.Warn, null, [("beads", found), ("upTo", row.UpTo), ("ofAny", row.OfAny), .. where],
+                        [("groups", string.Join(", ", row.Names))], positions);
+                    break;
+                case OrderRule.Apart apart:
+                    Add(NoticeCodes.NotApart, Severity.Warn, null, where, [("group", apart.Name), ("beside", apart.Beside)], positions);
+                    break;
+                case OrderRule.Together together:
+                    Add(NoticeCodes.NotTogether, Severity.Warn, null, where, [("group", together.Name), ("beside", together.Beside)], positions);
+                    break;
+                default:
+                    Add(NoticeCodes.OtherEnd, Severity.Warn, null, where[..2], [("group", rule.Named[0]), ("end", rule is OrderRule.StartsWith ? "start" : "finish")], positions);
+                    break;
+            }
         }
     }
 

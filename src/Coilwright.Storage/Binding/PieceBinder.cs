@@ -200,6 +200,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             LiningUp = fields.Word("liningUp", PieceFields.LiningUp) ?? LiningUpWish.Any,
             Places = places.ToImmutable(),
             Groups = GroupWishes(fields, order),
+            Rules = new RuleBinder(_ids, order, faults).Read(fields),
             Turns = fields.Number("turns", PieceRules.Turns),
             FocalWithinDeg = fields.Number("focalWithinDeg", PieceRules.FocalWithinDeg),
             Free = Free(fields),
@@ -233,6 +234,8 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             OnHand = onHand.ToImmutable(),
             MirroredHalves = fields.YesOrNo("mirroredHalves") ?? false,
             Coils = Coils(fields),
+            GroupOrder = fields.YesOrNo("groupOrder") ?? false,
+            StandIns = StandIns(fields),
         };
     }
 
@@ -252,13 +255,36 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         return coils.ToImmutable();
     }
 
+    private ImmutableArray<StandIn> StandIns(Fields free)
+    {
+        var standIns = ImmutableArray.CreateBuilder<StandIn>();
+        foreach (var item in free.List("standIns") ?? [])
+        {
+            if (Fields.Of(item, PieceFields.StandIn, faults) is not { } fields) continue;
+            var (bead, with) = (KindOnce(fields, []), Kind(fields, "with"));
+            var everywhere = fields.YesOrNo("everywhere") ?? false;
+            if (bead is null || with is null) continue;
+            if (bead == with) fields.Fault("with", FaultCodes.StandInItself);
+            else standIns.Add(new StandIn(bead, with, everywhere));
+        }
+        return standIns.ToImmutable();
+    }
+
     // A bead of the piece that was not named before; anything else is a fault.
     private string? KindOnce(Fields fields, IEnumerable<string> before)
     {
-        if (!fields.Require("bead") || fields.Text("bead", mayBeEmpty: false) is not { } bead) return null;
-        if (_ids.Count > 0 && !_ids.Contains(bead)) fields.Fault("bead", FaultCodes.OrderUnknownName, ("nearest", NearestName.Of(bead, _ids) ?? ""));
-        else if (before.Contains(bead)) fields.Fault("bead", FaultCodes.IdTwice, ("first", bead));
-        else return bead;
+        if (Kind(fields, "bead") is not { } bead) return null;
+        if (!before.Contains(bead)) return bead;
+        fields.Fault("bead", FaultCodes.IdTwice, ("first", bead));
+        return null;
+    }
+
+    // A bead of the piece; anything else is a fault.
+    private string? Kind(Fields fields, string field)
+    {
+        if (!fields.Require(field) || fields.Text(field, mayBeEmpty: false) is not { } bead) return null;
+        if (_ids.Count == 0 || _ids.Contains(bead)) return bead;
+        fields.Fault(field, FaultCodes.OrderUnknownName, ("nearest", NearestName.Of(bead, _ids) ?? ""));
         return null;
     }
 

@@ -31,8 +31,13 @@ internal static class PieceFields
     public static readonly FieldSet Order = new("text", "list");
     public static readonly FieldSet OrderGroup = new("group", "of");
 
-    public static readonly FieldSet Wishes = new("liningUp", "places", "groups", "turns", "focalWithinDeg", "free", "wrists");
-    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves", "coils");
+    public static readonly FieldSet Wishes = new("liningUp", "places", "groups", "longestRun", "inAnyRow", "apart", "together", "startsWith", "endsWith", "turns",
+        "focalWithinDeg", "free", "wrists");
+    public static readonly FieldSet LongestRun = new("name", "most");
+    public static readonly FieldSet InAnyRow = new("names", "upTo", "ofAny");
+    public static readonly FieldSet Neighbours = new("name", "beside");
+    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves", "groupOrder", "standIns", "coils");
+    public static readonly FieldSet StandIn = new("bead", "with", "everywhere");
     public static readonly FieldSet Coil = new("loopMm", "insideMm", "centreMm");
     public static readonly FieldSet FreeRun = new("bead", "least", "most");
     public static readonly FieldSet OnHand = new("bead", "beads");

@@ -220,7 +220,7 @@ internal static class PieceWriter
 
     internal static void WriteWishes(Utf8JsonWriter json, Wishes wishes)
     {
-        if (wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsDefaultOrEmpty && wishes.Groups.IsEmpty && wishes.Turns is null
+        if (wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsDefaultOrEmpty && wishes.Groups.IsEmpty && wishes.Rules.IsDefaultOrEmpty && wishes.Turns is null
             && wishes.FocalWithinDeg is null && wishes.Free.IsUsual && wishes.Wrists.IsDefaultOrEmpty)
             return;
         json.WriteStartObject("wishes");
@@ -244,6 +244,7 @@ internal static class PieceWriter
             foreach (var (name, wish) in wishes.Groups) json.WriteString(name, PieceFields.LiningUp.WordOf(wish));
             json.WriteEndObject();
         }
+        WriteRules(json, wishes.Rules);
         Number(json, "turns", wishes.Turns);
         Number(json, "focalWithinDeg", wishes.FocalWithinDeg);
         WriteFree(json, wishes.Free);
@@ -293,6 +294,20 @@ internal static class PieceWriter
             json.WriteEndArray();
         }
         if (free.MirroredHalves) json.WriteBoolean("mirroredHalves", true);
+        if (free.GroupOrder) json.WriteBoolean("groupOrder", true);
+        if (!free.StandIns.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("standIns");
+            foreach (var standIn in free.StandIns)
+            {
+                json.WriteStartObject();
+                json.WriteString("bead", standIn.Bead);
+                json.WriteString("with", standIn.With);
+                if (standIn.Everywhere) json.WriteBoolean("everywhere", true);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
         if (!free.Coils.IsDefaultOrEmpty)
         {
             json.WriteStartArray("coils");
@@ -305,6 +320,45 @@ internal static class PieceWriter
             json.WriteEndArray();
         }
         json.WriteEndObject();
+    }
+
+    private static void WriteRules(Utf8JsonWriter json, ImmutableArray<OrderRule> rules)
+    {
+        if (rules.IsDefaultOrEmpty) return;
+        foreach (var alike in rules.GroupBy(PieceRules.FieldOf))
+        {
+            json.WritePropertyName(alike.Key);
+            if (alike.First() is OrderRule.StartsWith or OrderRule.EndsWith)
+            {
+                json.WriteStringValue(alike.First().Named[0]);
+                continue;
+            }
+            json.WriteStartArray();
+            foreach (var rule in alike)
+            {
+                json.WriteStartObject();
+                switch (rule)
+                {
+                    case OrderRule.LongestRun run:
+                        json.WriteString("name", run.Name);
+                        json.WriteNumber("most", run.Most);
+                        break;
+                    case OrderRule.InAnyRow row:
+                        json.WriteStartArray("names");
+                        foreach (var name in row.Names) json.WriteStringValue(name);
+                        json.WriteEndArray();
+                        json.WriteNumber("upTo", row.UpTo);
+                        json.WriteNumber("ofAny", row.OfAny);
+                        break;
+                    default:
+                        json.WriteString("name", rule.Named[0]);
+                        json.WriteString("beside", rule.Named[1]);
+                        break;
+                }
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
     }
 
     private static void Text(Utf8JsonWriter json, string name, string? text)

@@ -381,7 +381,8 @@ public class NoticeTests
             NoticeCodes.WireTooShort, NoticeCodes.GapAtTheEnd, NoticeCodes.OverlapOff, NoticeCodes.CoilTooSmall, NoticeCodes.BeadWillNotPass, NoticeCodes.BeadPassesTightly,
             NoticeCodes.BoreUnknown, NoticeCodes.EndFaceUnknown, NoticeCodes.EndBeadSlidesOff, NoticeCodes.LikeOverLike, NoticeCodes.ColumnsMissed,
             NoticeCodes.FocalOffTop, NoticeCodes.FewerTurns, NoticeCodes.UnderOneTurn, NoticeCodes.HangsLoose, NoticeCodes.MeasuredDiffers,
-            NoticeCodes.HeavyForItsTurns, NoticeCodes.StressNearStrength, NoticeCodes.ChildCautions,
+            NoticeCodes.HeavyForItsTurns, NoticeCodes.StressNearStrength, NoticeCodes.ChildCautions, NoticeCodes.RunTooLong, NoticeCodes.TooClose,
+            NoticeCodes.NotApart, NoticeCodes.NotTogether, NoticeCodes.OtherEnd,
         ];
         Assert.Equal(typeof(NoticeCodes).GetFields().Select(f => (string)f.GetValue(null)!).Order(StringComparer.Ordinal), tested.Order(StringComparer.Ordinal));
     }

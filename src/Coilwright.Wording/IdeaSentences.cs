@@ -3,6 +3,8 @@ using System.Globalization;
 using Coilwright.Core.Arrangement;
 using Coilwright.Core.Editing;
 using Coilwright.Core.Measures;
+using Coilwright.Core.Pieces;
+using Coilwright.Core.Stringing;
 
 namespace Coilwright.Wording;
 
@@ -25,7 +27,13 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         }
         yield return language.Sentence(_words.Now, ("against", arranged.BeforeJudged.Loss), ("wrists", arranged.Wrists.Length));
         yield return Failing(arranged.BeforeJudged.FailingMm, _words.NowHolds, _words.NowFails);
-        if (arranged.WhyNone == NoIdeas.NoneAllowed) yield return language.Sentence(_words.NoneAllowed, ("rules", string.Join(_words.And, arranged.Conflict.Select(Rule))));
+        if (arranged.WhyNone == NoIdeas.NoneAllowed)
+            yield return arranged.Conflict.Length switch
+            {
+                0 => _words.NoneFound,
+                1 => language.Sentence(_words.OneNotKept, ("rule", Rule(arranged.Conflict[0]))),
+                _ => language.Sentence(_words.NoneAllowed, ("rules", string.Join(_words.And, arranged.Conflict.Select(Rule)))),
+            };
         if (arranged.WhyNone == NoIdeas.NoneBetter) yield return _words.NoneBetter;
     }
 
@@ -34,11 +42,30 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     {
         IdeaKind.SmallestCure => _words.SmallestCure,
         IdeaKind.FewBeads => _words.FewBeads,
+        IdeaKind.OneSwap => _words.OneSwap,
+        IdeaKind.StandIn => _words.StandIn,
+        IdeaKind.OtherOrder => _words.OtherOrder,
         _ => _words.Best,
     };
 
-    /// <summary>What an idea puts in and takes out, run by run.</summary>
-    public IEnumerable<string> Changes(Idea idea) => idea.Edit.Runs.Select(Change);
+    /// <summary>What an idea moves, puts in and takes out, one after the other.</summary>
+    public IEnumerable<string> Changes(Idea idea)
+    {
+        var order = arranged.Before.Piece.Order;
+        if (idea.Edit is ReplaceEverywhere replace)
+            yield return language.Sentence(_words.InsteadEverywhere, ("bead", _names.Of(replace.Bead)), ("with", _names.Of(replace.With)), ("beads", idea.Changed));
+        if (idea.Edit is Restring restring)
+        {
+            foreach (var swap in restring.Swaps)
+            {
+                yield return language.Sentence(_words.ChangePlaces, ("one", Row(order, swap.First, swap.Count)), ("other", Row(order, swap.OtherFirst, swap.OtherCount)));
+                order = RowSwaps.Done(order, [swap]);
+            }
+            foreach (var standIn in restring.StandIns)
+                yield return language.Sentence(_words.Instead, ("bead", _names.Of(standIn.Bead)), ("with", _names.Of(standIn.With)), ("row", Row(order, standIn.First, standIn.Count)));
+        }
+        foreach (var run in idea.Runs) yield return Change(run, order);
+    }
 
     /// <summary>What an idea brings and costs.</summary>
     public IEnumerable<string> Effects(Idea idea)
@@ -62,6 +89,10 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         (IdeaKind.FewBeads, true) => _words.NoBetterFew,
         (IdeaKind.Best, true) => _words.NoBetter,
         (IdeaKind.FewBeads, false) => _words.PerhapsAnother,
+        (IdeaKind.OneSwap, true) => _words.NoBetterSwap,
+        (IdeaKind.OneSwap, false) => _words.PerhapsAnotherSwap,
+        (IdeaKind.StandIn, _) => _words.NoBetterStandIn,
+        (IdeaKind.OtherOrder, _) => arranged.BestOrder is { IsProven: true } ? _words.NoBetterOrder : _words.PerhapsAnotherOrder,
         _ => language.Sentence(_words.PerhapsBetter, ("gap", arranged.Best!.GapToBound)),
     };
 
@@ -69,18 +100,28 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     public IEnumerable<string> Details()
     {
         if (arranged.WhyNone is NoIdeas.NoWish or NoIdeas.NoGap) yield break;
-        yield return language.Sentence(_words.Ways, ("gaps", arranged.Gaps.Length), ("ways", WaysText));
+        if (!arranged.Gaps.IsEmpty) yield return language.Sentence(_words.Ways, ("gaps", arranged.Gaps.Length), ("ways", WaysText(arranged.Ways)));
+        if (arranged.FreeGroups > 0) yield return language.Sentence(_words.GroupWays, ("groups", arranged.FreeGroups), ("ways", WaysText(arranged.GroupWays)));
         if (arranged.WasStopped) yield return _words.Stopped;
     }
 
-    private string WaysText => arranged.Ways < 1e6 ? arranged.Ways.ToString("0", CultureInfo.InvariantCulture)
-        : "10^" + Math.Floor(Math.Log10(arranged.Ways)).ToString("0", CultureInfo.InvariantCulture);
+    private static string WaysText(double ways) => ways < 1e6 ? ways.ToString("0", CultureInfo.InvariantCulture)
+        : "10^" + Math.Floor(Math.Log10(ways)).ToString("0", CultureInfo.InvariantCulture);
 
-    private string Change(RunCount run)
+    // A group by its name and where it stands, or beads by theirs.
+    private string Row(StringingOrder order, int first, int count)
     {
-        var piece = arranged.Before.Piece;
-        var bead = _names.Of(piece.Beads[piece.Order.Kinds[run.First]].Id);
-        var where = new GapPlaces(arranged.Before, language).Of(run.First, run.Count);
+        var group = order.Groups.FirstOrDefault(g => g.First == first && g.Count == count);
+        // Counted among the groups that stand in no other.
+        var outermost = order.Groups.Where(g => !order.Groups.Any(o => o != g && o.First <= g.First && o.End >= g.End && o.Count > g.Count)).OrderBy(g => g.First).ToList();
+        return language.Fill(_words.Row, ("name", group?.Name ?? _names.Of(arranged.Before.Piece.Beads[order.Kinds[first]].Id)),
+            ("place", group is null ? null : outermost.FindIndex(g => g.First == first) + 1), ("first", first + 1), ("last", count > 1 ? first + count : null), ("one", count > 1 ? null : first + 1));
+    }
+
+    private string Change(RunCount run, StringingOrder order)
+    {
+        var bead = _names.Of(arranged.Before.Piece.Beads[order.Kinds[run.First]].Id);
+        var where = new GapPlaces(arranged.Before, language).Of(run.First, run.Count, order);
         return language.Sentence(run.To > run.Count ? _words.More : _words.Fewer, ("by", Math.Abs(run.To - run.Count)), ("to", run.To), ("bead", bead), ("where", where));
     }
 
@@ -105,5 +146,21 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         }
     }
 
-    private string Rule(CountRule rule) => rule.BeadId is { } id ? language.Fill(_words.RuleOnHand, ("bead", _names.Of(id))) : _words.RuleLength;
+    private string Rule(CountRule rule) => rule switch
+    {
+        { BeadId: { } id } => language.Fill(_words.RuleOnHand, ("bead", _names.Of(id))),
+        { Rule: { } of } => Rule(of),
+        { Code: "focal" } => language.Fill(_words.RuleFocal, ("withinDeg", arranged.Before.Piece.Wishes.FocalWithinDeg)),
+        _ => _words.RuleLength,
+    };
+
+    private string Rule(OrderRule rule) => rule switch
+    {
+        OrderRule.LongestRun run => language.Fill(_words.RuleRun, ("name", _names.Of(run.Name)), ("most", run.Most)),
+        OrderRule.InAnyRow row => language.Fill(_words.RuleRow, ("names", string.Join(", ", row.Names.Select(_names.Of))), ("upTo", row.UpTo), ("ofAny", row.OfAny)),
+        OrderRule.Apart apart => language.Fill(_words.RuleApart, ("name", _names.Of(apart.Name)), ("beside", _names.Of(apart.Beside))),
+        OrderRule.Together together => language.Fill(_words.RuleTogether, ("name", _names.Of(together.Name)), ("beside", _names.Of(together.Beside))),
+        OrderRule.StartsWith starts => language.Fill(_words.RuleStart, ("name", _names.Of(starts.Name))),
+        _ => language.Fill(_words.RuleEnd, ("name", _names.Of(rule.Named[0]))),
+    };
 }

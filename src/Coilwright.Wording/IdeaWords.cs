@@ -107,4 +107,70 @@ public sealed record IdeaWords
 
     /// <summary>There was nothing to write to {file}.</summary>
     public required string NotWritten { get; init; }
+
+    /// <summary>Heading of two groups that change places.</summary>
+    public required string OneSwap { get; init; }
+
+    /// <summary>Heading of a bead that stands in for another.</summary>
+    public required string StandIn { get; init; }
+
+    /// <summary>Heading of the best with groups and beads free.</summary>
+    public required string OtherOrder { get; init; }
+
+    /// <summary>Two rows change places: {one}, {other}.</summary>
+    public required string ChangePlaces { get; init; }
+
+    /// <summary>A group or beads, and where: {name}; {place}, counted among groups, where it is one; {first}, {last} for its beads, or {one} for its only one.</summary>
+    public required string Row { get; init; }
+
+    /// <summary>A bead stands in for another in a row: {bead}, {with}, {row}.</summary>
+    public required string Instead { get; init; }
+
+    /// <summary>A bead stands in for another everywhere: {bead}, {with}, {beads} for how many.</summary>
+    public required string InsteadEverywhere { get; init; }
+
+    /// <summary>Every pair was judged.</summary>
+    public required string NoBetterSwap { get; init; }
+
+    /// <summary>Not every pair was judged.</summary>
+    public required string PerhapsAnotherSwap { get; init; }
+
+    /// <summary>Every bead that may stand in was judged.</summary>
+    public required string NoBetterStandIn { get; init; }
+
+    /// <summary>Every order of the groups was gone through with the runs as they are.</summary>
+    public required string NoBetterOrder { get; init; }
+
+    /// <summary>Not every order was gone through.</summary>
+    public required string PerhapsAnotherOrder { get; init; }
+
+    /// <summary>How many orders of groups there are: {groups}, {ways}.</summary>
+    public required string GroupWays { get; init; }
+
+    /// <summary>No allowed order was found, and why is not known.</summary>
+    public required string NoneFound { get; init; }
+
+    /// <summary>One rule cannot be kept: {rule}.</summary>
+    public required string OneNotKept { get; init; }
+
+    /// <summary>The rule of the focal on the top: {withinDeg}.</summary>
+    public required string RuleFocal { get; init; }
+
+    /// <summary>The rule of the longest run: {name}, {most}.</summary>
+    public required string RuleRun { get; init; }
+
+    /// <summary>The rule of what stands close together: {names}, {upTo}, {ofAny}.</summary>
+    public required string RuleRow { get; init; }
+
+    /// <summary>The rule of what stays apart: {name}, {beside}.</summary>
+    public required string RuleApart { get; init; }
+
+    /// <summary>The rule of what stays together: {name}, {beside}.</summary>
+    public required string RuleTogether { get; init; }
+
+    /// <summary>The rule of the beginning: {name}.</summary>
+    public required string RuleStart { get; init; }
+
+    /// <summary>The rule of the end: {name}.</summary>
+    public required string RuleEnd { get; init; }
 }

@@ -38,6 +38,7 @@ public class EditJsonTests
         (new RepeatBeads(BeadPlaces.One(0), 3), """ "edit":"repeat-beads","row":{"first":0,"count":1},"times":3 """),
         (new MirrorBeads(new BeadPlaces.Row(0, 4), 1), """ "edit":"mirror-beads","row":{"first":0,"count":4},"centre":1 """),
         (new SetRuns([new RunCount(3, 2, 4), new RunCount(9, 1, 2)]), """ "edit":"set-runs","runs":[{"first":3,"count":2,"to":4},{"first":9,"count":1,"to":2}] """),
+        (new Restring([new RowSwap(0, 5, 8, 4)], [new RowStandIn(0, 4, "dot", "disc")], [new RunCount(5, 1, 2)]), """ "edit":"restring","swaps":[{"first":0,"count":5,"otherFirst":8,"otherCount":4}],"standIns":[{"first":0,"count":4,"bead":"dot","with":"disc"}],"runs":[{"first":5,"count":1,"to":2}] """),
         (new PutBetween(new BeadPlaces.Row(0, 4), ["dot"]), """ "edit":"put-between","row":{"first":0,"count":4},"what":["dot"] """),
         (new NameGroup(new BeadPlaces.Row(0, 4), "crest"), """ "edit":"name-group","row":{"first":0,"count":4},"name":"crest" """),
         (new Ungroup(BeadPlaces.One(2)), """ "edit":"ungroup","row":{"first":2,"count":1} """),

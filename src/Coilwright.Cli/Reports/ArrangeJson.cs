@@ -1,4 +1,6 @@
 using Coilwright.Core.Arrangement;
+using Coilwright.Core.Editing;
+using Coilwright.Core.Pieces;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Reports;
@@ -27,6 +29,8 @@ internal static class ArrangeJson
             json.YesOrNo("wasStopped", arranged.WasStopped);
             json.Whole("gaps", arranged.Gaps.Length);
             json.Ratio("waysLog10", Math.Log10(arranged.Ways));
+            json.Whole("groups", arranged.FreeGroups);
+            json.Ratio("groupWaysLog10", Math.Log10(arranged.GroupWays));
             json.Text("whyNone", arranged.WhyNone == NoIdeas.None ? null : Words.Of(arranged.WhyNone));
             using (json.Array("conflict"))
                 foreach (var rule in arranged.Conflict)
@@ -34,6 +38,9 @@ internal static class ArrangeJson
                     {
                         json.Text("rule", rule.Code);
                         json.Text("bead", rule.BeadId);
+                        json.Text("of", rule.Rule is { } of ? PieceRules.FieldOf(of) : null);
+                        using (json.Array("names"))
+                            foreach (var name in rule.Rule?.Named ?? []) json.Item(name);
                     }
             using (json.Array("wrists"))
                 foreach (var wrist in arranged.Wrists)
@@ -51,13 +58,29 @@ internal static class ArrangeJson
                 foreach (var idea in arranged.Ideas)
                     using (json.Object())
                     {
+                        var restring = idea.Edit as Restring;
+                        var moved = RowSwaps.Done(piece.Order, restring?.Swaps ?? []);
                         json.Text("kind", Words.Of(idea.Kind));
                         json.Whole("changed", idea.Changed);
-                        using (json.Array("runs"))
-                            foreach (var run in idea.Edit.Runs)
+                        using (json.Array("swaps"))
+                            foreach (var swap in restring?.Swaps ?? [])
                                 using (json.Object())
                                 {
-                                    json.Text("bead", piece.Beads[piece.Order.Kinds[run.First]].Id);
+                                    json.Whole("firstBead", swap.First + 1);
+                                    json.Whole("beads", swap.Count);
+                                    json.Whole("otherFirstBead", swap.OtherFirst + 1);
+                                    json.Whole("otherBeads", swap.OtherCount);
+                                }
+                        using (json.Array("standIns"))
+                        {
+                            foreach (var standIn in restring?.StandIns ?? []) StandIn(json, standIn.First, standIn.Count, standIn.Bead, standIn.With);
+                            if (idea.Edit is ReplaceEverywhere everywhere) StandIn(json, 0, piece.Order.Count, everywhere.Bead, everywhere.With);
+                        }
+                        using (json.Array("runs"))
+                            foreach (var run in idea.Runs)
+                                using (json.Object())
+                                {
+                                    json.Text("bead", piece.Beads[moved.Kinds[run.First]].Id);
                                     json.Whole("firstBead", run.First + 1);
                                     json.Whole("beads", run.Count);
                                     json.Whole("to", run.To);
@@ -74,6 +97,15 @@ internal static class ArrangeJson
             json.Text("file", file);
         }
         return json.ToBytes();
+    }
+
+    private static void StandIn(JsonPage json, int first, int count, string bead, string with)
+    {
+        using var scope = json.Object();
+        json.Text("bead", bead);
+        json.Text("with", with);
+        json.Whole("firstBead", first + 1);
+        json.Whole("beads", count);
     }
 
     private static void Judged(JsonPage json, OrderJudgement judged)

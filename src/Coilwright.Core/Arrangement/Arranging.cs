@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Editing;
+using Coilwright.Core.Fit;
 using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
@@ -17,17 +18,36 @@ public enum IdeaKind
 
     /// <summary>The best of all that was found.</summary>
     Best,
+
+    /// <summary>The best that two groups do that change places.</summary>
+    OneSwap,
+
+    /// <summary>The best that one bead does that stands in for another everywhere.</summary>
+    StandIn,
+
+    /// <summary>The best of all that was found where groups may change places and beads stand in for others, and then runs have other counts.</summary>
+    OtherOrder,
 }
 
 /// <summary>A better order.</summary>
 /// <param name="Kind">What it is for.</param>
 /// <param name="Edit">The edit that comes to it.</param>
-/// <param name="Changed">Beads put in and taken out, all together.</param>
+/// <param name="Changed">Beads put in, taken out, moved and replaced, all together.</param>
 /// <param name="Judged">How it does, in full.</param>
 /// <param name="After">The piece afterwards on the wearer's wrist.</param>
-/// <param name="IsProven">For <see cref="IdeaKind.SmallestCure"/>: that every smaller change was tried in full and none cures. For the others: that by the
-/// tables none is better.</param>
-public sealed record Idea(IdeaKind Kind, SetRuns Edit, int Changed, OrderJudgement Judged, Reckoned After, bool IsProven);
+/// <param name="IsProven">For <see cref="IdeaKind.SmallestCure"/>: that every smaller change was tried in full and none cures. For <see cref="IdeaKind.OneSwap"/> and
+/// <see cref="IdeaKind.StandIn"/>: that every other was judged in full and none is better. For <see cref="IdeaKind.OtherOrder"/> never: with groups
+/// free there is only a weak bound. For the others: that by the tables none is better.</param>
+public sealed record Idea(IdeaKind Kind, OrderEdit Edit, int Changed, OrderJudgement Judged, Reckoned After, bool IsProven)
+{
+    /// <summary>The runs that it gives other counts; where it moves groups too, counted after those are moved.</summary>
+    public ImmutableArray<RunCount> Runs => Edit switch
+    {
+        SetRuns set => set.Runs,
+        Restring restring => restring.Runs,
+        _ => [],
+    };
+}
 
 /// <summary>Why there are no ideas.</summary>
 public enum NoIdeas
@@ -38,7 +58,7 @@ public enum NoIdeas
     /// <summary>No group is wished to mix or to stand in columns.</summary>
     NoWish,
 
-    /// <summary>There is no run of spacers or connectors between groups that may change.</summary>
+    /// <summary>There is no run of spacers or connectors between groups that may change, nor any group or bead.</summary>
     NoGap,
 
     /// <summary>No counts are allowed: see <see cref="Arranged.Conflict"/>.</summary>
@@ -48,10 +68,11 @@ public enum NoIdeas
     NoneBetter,
 }
 
-/// <summary>A rule that counts have to keep.</summary>
-/// <param name="Code"><c>length</c> or <c>on-hand</c>.</param>
-/// <param name="BeadId">The kind that there is too little of; null for the length.</param>
-public sealed record CountRule(string Code, string? BeadId);
+/// <summary>Something that a better order has to keep.</summary>
+/// <param name="Code"><c>length</c>, <c>on-hand</c>, <c>focal</c> or <c>rule</c>.</param>
+/// <param name="BeadId">The kind that there is too little of; null for anything but <c>on-hand</c>.</param>
+/// <param name="Rule">The rule of the order; null for anything but <c>rule</c>.</param>
+public sealed record CountRule(string Code, string? BeadId, OrderRule? Rule = null);
 
 /// <summary>What came of looking for a better order.</summary>
 public sealed record Arranged
@@ -71,13 +92,23 @@ public sealed record Arranged
     /// <summary>In how many ways the counts can be chosen within their ranges.</summary>
     public required double Ways { get; init; }
 
+    /// <summary>How many groups may change places, or take beads that stand in; 0 when none may.</summary>
+    public int FreeGroups { get; init; }
+
+    /// <summary>In how many ways they may, the rules not looked at; 1 when none may.</summary>
+    public double GroupWays { get; init; } = 1;
+
+    /// <summary>The best order of the groups with the runs as they are, by the tables; null when it was not looked for or none is allowed. Its bound is weak
+    /// where not every order was gone through.</summary>
+    public FoundOrder? BestOrder { get; init; }
+
     /// <summary>The ideas, from the smallest change to the largest; no two the same.</summary>
     public required ImmutableArray<Idea> Ideas { get; init; }
 
     /// <summary>Why there are none.</summary>
     public required NoIdeas WhyNone { get; init; }
 
-    /// <summary>Rules that cannot all be kept, as few as say so; empty when they can.</summary>
+    /// <summary>Things that cannot all be kept together, and could if any one of them were not asked for; empty when they can, or that is not known.</summary>
     public ImmutableArray<CountRule> Conflict { get; init; } = [];
 
     /// <summary>The least loss found by the tables with at most so many beads changed, from 0 on; as far as every change was looked at.</summary>
@@ -139,6 +170,9 @@ public static class Arranging
         private readonly List<Idea> _ideas = [];
         private readonly List<double> _leastByChange = [];
         private OrderJudgement _before = null!;
+        private Reckoned _strung = null!;
+        private GroupOrders? _orders;
+        private FoundOrder? _bestOrder;
 
         private GapProblem Problem => _space.Problem;
 
@@ -146,29 +180,41 @@ public static class Arranging
         {
             int[] start = [.. Problem.Start];
             _before = _space.Judge(start);
+            _strung = Reckoning.Of(piece, data);
             if (!_space.HasWish) return Outcome(NoIdeas.NoWish);
-            if (Problem.Count == 0) return Outcome(NoIdeas.NoGap);
-            if (CountRules.Conflict(Problem, _space.KindIds) is { IsEmpty: false } conflict) return Outcome(NoIdeas.NoneAllowed) with { Conflict = conflict };
+            var free = piece.Wishes.Free;
+            if ((free.GroupOrder || !free.StandIns.IsDefaultOrEmpty) && new GroupOrders(piece, data) is { HasChoice: true } orders) _orders = orders;
+            var everywhere = free.StandIns.IsDefault ? [] : free.StandIns.Where(s => s.Everywhere).ToImmutableArray();
+            if (Problem.Count == 0 && _orders is null && everywhere.IsEmpty) return Outcome(NoIdeas.NoGap);
+            if (new WishConflict(piece, _space, _orders).Find(cancel) is { IsEmpty: false } conflict) return Outcome(NoIdeas.NoneAllowed) with { Conflict = conflict };
+            FoundCounts? best = null;
             try
             {
                 LookAtSmallChanges();
+                if (_orders is not null) LookAtSwaps(_orders);
+                LookAtStandIns(everywhere);
             }
             catch (OperationCanceledException)
             {
                 // What was found so far is given back.
             }
-            var best = new BestCounts(request.Effort, request.Seed).Find(Problem, progress, cancel);
+            if (Problem.Count > 0) best = new BestCounts(request.Effort, request.Seed).Find(Problem, progress, cancel);
             if (best is not null) Offer(IdeaKind.Best, best.Counts.AsSpan(), best.IsProven);
-            return Outcome(best is null ? NoIdeas.NoneAllowed : _ideas.Count == 0 ? NoIdeas.NoneBetter : NoIdeas.None) with { Best = best };
+            if (_orders is not null) LookAtOrders(_orders);
+            var none = best is null && _bestOrder is null && everywhere.IsEmpty ? NoIdeas.NoneAllowed : NoIdeas.NoneBetter;
+            return Outcome(_ideas.Count == 0 ? none : NoIdeas.None) with { Best = best };
         }
 
         private Arranged Outcome(NoIdeas why) => new()
         {
-            Before = Reckoning.Of(piece, data),
+            Before = _strung,
             BeforeJudged = _before,
             Gaps = _space.Gaps,
             Wrists = _space.Wrists,
             Ways = Problem.Ways,
+            FreeGroups = _orders?.Places.Length ?? 0,
+            GroupWays = _orders?.Problem.Ways ?? 1,
+            BestOrder = _bestOrder,
             Ideas = [.. _ideas.OrderBy(i => i.Changed).ThenBy(i => i.Kind)],
             WhyNone = why,
             LeastLossByChange = [.. _leastByChange],
@@ -234,12 +280,112 @@ public static class Arranging
 
         private void Offer(IdeaKind kind, ReadOnlySpan<int> counts, bool proven)
         {
-            if (_space.Edit(counts) is not { } edit || _ideas.Exists(i => i.Edit.Runs.SequenceEqual(edit.Runs))) return;
-            var judged = _space.Judge(counts);
+            if (_space.Edit(counts) is not { } edit || _ideas.Exists(i => i.Edit is SetRuns set && set.Runs.SequenceEqual(edit.Runs))) return;
+            Offer(kind, edit, Problem.Changed(counts), _space.Judge(counts), proven);
+        }
+
+        private void Offer(IdeaKind kind, OrderEdit edit, int changed, OrderJudgement judged, bool proven)
+        {
             // The tables leave something out: what only they hold for better is no idea. A cure may cost elsewhere; it is offered for what it cures.
             if (kind != IdeaKind.SmallestCure && judged.Loss > _before.Loss - LeastGain) return;
             if (PieceEditing.Apply(piece, edit, data) is not EditOutcome.Done done) return;
-            _ideas.Add(new Idea(kind, edit, Problem.Changed(counts), judged, Reckoning.Of(done.Piece, data), proven));
+            var after = Reckoning.Of(done.Piece, data);
+            if (KeepsAll(after)) _ideas.Add(new Idea(kind, edit, changed, judged, after, proven));
+        }
+
+        // What binds every idea, as it comes out in full: rules, length, beads to hand, the focal.
+        private bool KeepsAll(Reckoned after)
+        {
+            var free = piece.Wishes.Free;
+            var within = free.LengthWithinMm ?? data.Choices.OverlapToleranceMm;
+            // Beads hinge a little otherwise beside other neighbours: a hundredth of a millimetre for each is no other length.
+            var hair = 0.01 * after.Piece.Order.Count;
+            return RuleBreaks.Keeps(after.Piece.Order, after.Piece.Beads, piece.Wishes.Rules)
+                && Math.Abs(after.Lie.BeadedMm - _strung.Lie.BeadedMm) <= within + hair
+                && free.OnHand.All(hand => after.Counts.Where(c => c.Bead.Id == hand.Key).Sum(c => c.Count) <= hand.Value)
+                && (piece.Wishes.FocalWithinDeg is not { } deg || after.Focal is not { } focal || Math.Abs(focal.AngleDeg) <= deg + 0.5);
+        }
+
+        // Two groups that change places: every pair by the tables, and the best of them in full.
+        private void LookAtSwaps(GroupOrders orders)
+        {
+            var problem = orders.Problem;
+            var pairs = new List<(int[] Things, double Loss)>();
+            for (var p = 0; p < problem.Places; p++)
+                for (var q = p + 1; q < problem.Places; q++)
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    int[] things = [.. problem.Start];
+                    (things[p], things[q]) = (things[q], things[p]);
+                    if (problem.IsMirrored) (things[^(p + 1)], things[^(q + 1)]) = (things[p], things[q]);
+                    if (things[p] != things[q] && EveryOrder.Kept(problem, things) is { } loss) pairs.Add((things, loss));
+                }
+            pairs = [.. pairs.OrderBy(pair => pair.Loss)];
+            var tried = (int)Math.Min(pairs.Count, 20L * request.Effort);
+            var judged = new OrderJudgement[tried];
+            SharedWork.Run(tried, (from, to) =>
+            {
+                for (var i = from; i < to; i++)
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    var (order, factors) = orders.Strung(pairs[i].Things);
+                    judged[i] = orders.Judge.Of(order, factors);
+                }
+            }, cancel);
+            // One that cures before any that does not.
+            var best = Enumerable.Range(0, tried).OrderBy(i => judged[i].FailingMm.Length > 0).ThenBy(i => judged[i].Loss).Cast<int?>().FirstOrDefault();
+            if (best is { } at) OfferOrder(IdeaKind.OneSwap, orders.Edit(pairs[at].Things)!, tried == pairs.Count);
+        }
+
+        private void LookAtStandIns(ImmutableArray<StandIn> everywhere)
+        {
+            var best = (Edit: (ReplaceEverywhere?)null, Judged: _before, Changed: 0);
+            foreach (var standIn in everywhere)
+            {
+                cancel.ThrowIfCancellationRequested();
+                var edit = new ReplaceEverywhere(standIn.Bead, standIn.With);
+                if (PieceEditing.Apply(piece, edit, data) is not EditOutcome.Done done || !KeepsAll(Reckoning.Of(done.Piece, data))) continue;
+                var judged = JudgeStrung(done.Piece);
+                if (judged.Loss < best.Judged.Loss) best = (edit, judged, done.Beads.Count);
+            }
+            if (best.Edit is not null) Offer(IdeaKind.StandIn, best.Edit, best.Changed, best.Judged, true);
+        }
+
+        // The best order of the groups, and from there the best counts.
+        private void LookAtOrders(GroupOrders orders)
+        {
+            _bestOrder = new BestOrder(request.Effort, request.Seed).Find(orders.Problem, progress is null ? null : new Teller(progress), cancel);
+            if (_bestOrder is null || orders.Edit(_bestOrder.Things.AsSpan()) is not { } edit || PieceEditing.Apply(piece, edit, data) is not EditOutcome.Done done) return;
+            var space = new OrderSpace(done.Piece, data);
+            var counts = cancel.IsCancellationRequested || space.Problem.Count == 0 ? null : new BestCounts(request.Effort, request.Seed).Find(space.Problem, null, cancel);
+            if (counts is not null && space.Edit(counts.Counts.AsSpan()) is { } runs && space.Judge(counts.Counts.AsSpan()).Loss < JudgeStrung(done.Piece).Loss)
+            {
+                OfferOrder(IdeaKind.OtherOrder, edit with { Runs = runs.Runs }, false);
+                // Kept or not, by the length of the piece as it was; where not, the order alone may be.
+                if (_ideas.Exists(i => i.Kind == IdeaKind.OtherOrder)) return;
+            }
+            OfferOrder(IdeaKind.OtherOrder, edit, false);
+        }
+
+        private void OfferOrder(IdeaKind kind, Restring edit, bool proven)
+        {
+            if (_ideas.Exists(i => i.Edit is Restring other && other.Swaps.SequenceEqual(edit.Swaps) && other.StandIns.SequenceEqual(edit.StandIns) && other.Runs.SequenceEqual(edit.Runs))) return;
+            if (PieceEditing.Apply(piece, edit, data) is not EditOutcome.Done done) return;
+            var moved = PieceEditing.Apply(piece, edit with { Runs = [] }, data) is EditOutcome.Done groups ? groups.Beads.Count : 0;
+            var changed = moved + edit.Runs.Sum(r => Math.Abs(r.To - r.Count));
+            Offer(kind, edit, changed, JudgeStrung(done.Piece), proven);
+        }
+
+        private OrderJudgement JudgeStrung(Piece strung)
+        {
+            var bench = BenchCorrection.Of(strung, data.Choices.RulerErrorMm);
+            return new FullJudge(strung with { Beads = bench.Kinds }, data.Choices, _space.Wrists).Of(strung.Order, bench.Factors);
+        }
+
+        // Orders of groups are told as counts are: by their loss and bound.
+        private sealed class Teller(IProgress<FoundCounts> to) : IProgress<FoundOrder>
+        {
+            public void Report(FoundOrder value) => to.Report(new FoundCounts([], value.Loss, value.Bound, value.Looked));
         }
     }
 }

@@ -67,7 +67,7 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
             _together = [.. Enumerable.Range(0, problem.Count).Where(g => problem.TiedTo[g] == g)
                 .Select(g => Enumerable.Range(g, problem.Count - g).Where(o => problem.TiedTo[o] == g).ToArray())];
             _score = new GapScore(problem, [.. problem.Start]);
-            _stocked = problem.MostMoreOfKind.Any(more => more != int.MaxValue);
+            _stocked = problem.MostMoreOfKind.Any(more => more != int.MaxValue) || !problem.Also.IsEmpty;
             if (!anywhere) return;
             for (var one = 0; one < _together.Length; one++) Set(one, Any(one));
         }
@@ -83,7 +83,7 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
             for (var shake = 0; shake <= shakes; shake++)
             {
                 if (_together.Length > 0) Down();
-                if (_score.Fits && _score.Loss < BestLoss - FoundCounts.Rounding)
+                if (_score.Fits && _score.Loss < BestLoss - FoundCounts.Rounding && _problem.KeepsAlso(_score.Counts))
                 {
                     (Best, BestLoss) = (_score.Counts.ToArray(), _score.Loss);
                     _better?.Invoke(this);
@@ -100,7 +100,9 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
 
         private double Broken()
         {
-            if (_score.Fits) return 0;
+            // Rules that are kept or not, with nothing between, weigh less than length and stock: those show the way.
+            var also = _problem.Also.IsEmpty || _problem.KeepsAlso(_score.Counts) ? 0 : 5;
+            if (_score.Fits) return also;
             var change = _score.LengthChangeMm;
             var over = Math.Max(0, change - _problem.LongerMm) + Math.Max(0, -_problem.ShorterMm - change);
             for (var k = 0; k < _problem.StepMm.Length; k++)
@@ -111,7 +113,7 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
                     if (_problem.Kinds[g] == k) more += _score.Counts[g] - _problem.Start[g];
                 over += Math.Max(0, more - _problem.MostMoreOfKind[k]) * _problem.StepMm[k];
             }
-            return 10 + over;
+            return 10 + over + also;
         }
 
         // Takes the first change that makes it better, till none does.
@@ -173,7 +175,7 @@ public sealed class Descent(int starts = 8, int shakes = 60, ulong seed = 1, int
         private double CostWith(int one, int to)
         {
             Looked++;
-            // Where one gap stands for itself and stock is not short, the change alone is looked up.
+            // Where one gap stands for itself and only the length is to be kept, the change alone is looked up.
             if (_together[one].Length == 1 && !_stocked)
             {
                 var gap = _together[one][0];

@@ -62,7 +62,7 @@ public sealed class EveryOrder(IOrderFinder? first = null) : IOrderFinder
         for (var place = 0; place < order.Length; place++)
         {
             if (laying.Left(problem.Things[order[place]].Family) == 0) return null;
-            if (!problem.At.IsEmpty && problem.At[place] >= 0 && problem.At[place] != order[place]) return null;
+            if (!problem.MayStand(problem.Things[order[place]].Family, place)) return null;
             if (problem.IsMirrored && order[place] != order[^(place + 1)]) return null;
             laying.Lay(order[place]);
         }
@@ -104,13 +104,13 @@ public sealed class EveryOrder(IOrderFinder? first = null) : IOrderFinder
                 return;
             }
             if ((++Looked & 0x3FF) == 0 && cancel.IsCancellationRequested) WasStopped = true;
-            var only = !problem.At.IsEmpty && problem.At[place] >= 0 ? problem.At[place]
-                : problem.IsMirrored && place >= (_places + 1) / 2 ? _laying.Order[_places - 1 - place] : -1;
+            var only = problem.IsMirrored && place >= (_places + 1) / 2 ? _laying.Order[_places - 1 - place] : -1;
             var least = only;
             if (only < 0) least = problem.Same != SameWhen.Equal && place > 0 ? _laying.Order[place - period] : 0;
             for (var thing = least; thing < (only < 0 ? problem.Things.Length : only + 1) && !WasStopped && !_enough; thing++)
             {
-                if (_laying.Left(problem.Things[thing].Family) == 0) continue;
+                var family = problem.Things[thing].Family;
+                if (_laying.Left(family) == 0 || !problem.MayStand(family, place)) continue;
                 _laying.Lay(thing);
                 if (_laying.Broken == 0 && _laying.Least < MustBeat - FoundCounts.Rounding && _laying.HasRoom())
                     Go(place == 0 || thing == _laying.Order[place - period] ? period : place + 1);

@@ -15,8 +15,8 @@ public sealed record GapWindow(int First, int End, ImmutableArray<int> Strides, 
 /// <remarks>
 /// <para>The loss of counts c is <c>Fixed + sum over windows of Loss[key(c)]</c>, 0 to 1: the share of the groups' length that lines up against the wish,
 /// averaged over the wrists and over the uncertainty of each. What it leaves out of the full reckoning: docs/theory/arrange.md.</para>
-/// <para>Counts are allowed when each is in its range, tied ones are equal, the length changes by no more than it may, and no kind takes more beads
-/// than there are.</para>
+/// <para>Counts are allowed when each is in its range, tied ones are equal, the length changes by no more than it may, no kind takes more beads
+/// than there are, and what else there is to keep (<see cref="Also"/>) is kept.</para>
 /// </remarks>
 public sealed class GapProblem
 {
@@ -71,6 +71,27 @@ public sealed class GapProblem
     /// <summary>For each kind, how many beads more there are than are strung.</summary>
     public ImmutableArray<int> MostMoreOfKind { get; init; }
 
+    /// <summary>What else counts have to keep.</summary>
+    public ImmutableArray<ICountRule> Also { get; init; } = [];
+
+    /// <summary>The same problem with more to keep.</summary>
+    internal GapProblem With(ImmutableArray<ICountRule> also) => new(Gaps, Kinds, StepMm, Windows, Fixed)
+    {
+        TiedTo = TiedTo,
+        ShorterMm = ShorterMm,
+        LongerMm = LongerMm,
+        MostMoreOfKind = MostMoreOfKind,
+        Also = also,
+    };
+
+    /// <summary>Whether counts keep what there is beside ranges, ties, length and stock.</summary>
+    internal bool KeepsAlso(ReadOnlySpan<int> counts)
+    {
+        foreach (var rule in Also)
+            if (!rule.Keeps(counts)) return false;
+        return true;
+    }
+
     /// <summary>How many gaps.</summary>
     public int Count => Gaps.Length;
 
@@ -118,7 +139,7 @@ public sealed class GapProblem
                 if (Kinds[g] == k) more += counts[g] - Start[g];
             if (more > MostMoreOfKind[k]) return false;
         }
-        return true;
+        return KeepsAlso(counts);
     }
 
     // A hair of room, so that a change that is just as long as it may be is not lost to rounding.

@@ -3,7 +3,8 @@ using Coilwright.Core.Numerics;
 
 namespace Coilwright.Core.Arrangement;
 
-/// <summary>Starts from many orders and changes each a little again and again, keeping what is no worse: good orders soon, without proof.</summary>
+/// <summary>Starts from many orders and changes each a little again and again, keeping what is no worse, and shakes it when nothing gets better: good orders
+/// soon, without proof.</summary>
 /// <remarks>A change swaps two things, moves one, turns a stretch round, or lets one of a family stand in for another. An order that breaks rules is worse
 /// than any that does not, by how many it breaks. Each start depends on the seed and its own number alone, so the outcome is the same on any
 /// number of threads.</remarks>
@@ -48,11 +49,14 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
 
     private sealed class Climb
     {
+        // So many changes for each place without one that is better, then it is shaken.
+        private const int ShakenAfter = 6;
+
         private readonly OrderProblem _problem;
         private readonly OrderLaying _laying;
         private readonly SeededDraws _draws;
         private readonly CancellationToken _cancel;
-        private readonly int[] _order, _free;
+        private readonly int[] _order, _free, _varied;
         private readonly int[][] _standIns;
         private ulong _drawn;
 
@@ -62,11 +66,12 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
             _laying = new OrderLaying(problem);
             _order = [.. problem.Start.IsEmpty ? Anyhow(problem) : problem.Start];
             var places = problem.IsMirrored ? _order.Length / 2 : _order.Length;
-            _free = [.. Enumerable.Range(0, places).Where(p => problem.At.IsEmpty || problem.At[p] < 0)];
+            _free = [.. Enumerable.Range(0, places).Where(p => !problem.IsHeld(p))];
             _standIns = [.. problem.Things.Select(thing => Enumerable.Range(0, problem.Things.Length).Where(t => problem.Things[t].Family == thing.Family).ToArray())];
+            _varied = _standIns.Any(of => of.Length > 1) ? [.. Enumerable.Range(0, problem.IsMirrored ? (_order.Length + 1) / 2 : _order.Length)] : [];
             if (!anywhere) return;
             for (var i = _free.Length - 1; i > 0; i--) Swap(i, Below(i + 1));
-            for (var i = 0; i < _free.Length; i++) Set(i, StandIn(i));
+            foreach (var place in _varied) Put(place, StandIn(place));
         }
 
         public int[]? Best { get; private set; }
@@ -78,16 +83,23 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
         public void Run(int tries)
         {
             var cost = Judge();
-            if (_free.Length == 0) return;
-            var before = new int[_free.Length];
+            if (_free.Length + _varied.Length == 0) return;
+            var before = new int[_order.Length];
+            var since = 0;
             for (var go = 0; go < tries && !_cancel.IsCancellationRequested; go++)
             {
-                for (var i = 0; i < before.Length; i++) before[i] = Get(i);
+                if (since > ShakenAfter * _order.Length)
+                {
+                    Best?.CopyTo(_order, 0);
+                    for (var times = 0; times < 3; times++) Change();
+                    (cost, since) = (Judge(), 0);
+                }
+                _order.CopyTo(before, 0);
                 if (!Change()) continue;
                 var now = Judge();
+                since = now.CompareTo(cost) < 0 ? 0 : since + 1;
                 if (now.CompareTo(cost) <= 0) cost = now;
-                else
-                    for (var i = 0; i < before.Length; i++) Set(i, before[i]);
+                else before.CopyTo(_order, 0);
             }
         }
 
@@ -97,23 +109,32 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
             var order = Enumerable.Repeat(-1, problem.Places).ToArray();
             int[] left = [.. problem.Demand];
             for (var p = 0; p < order.Length; p++)
-                if (!problem.At.IsEmpty && problem.At[p] >= 0) left[problem.Things[order[p] = problem.At[p]].Family]--;
+                if (problem.IsHeld(p)) left[problem.FamilyAt[p]]--;
             for (int p = 0, family = 0; p < order.Length; p++)
             {
-                if (order[p] >= 0) continue;
-                while (left[family] == 0) family++;
-                left[family]--;
-                order[p] = Enumerable.Range(0, problem.Things.Length).First(t => problem.Things[t].Family == family);
+                while (!problem.IsHeld(p) && left[family] == 0) family++;
+                var its = problem.IsHeld(p) ? problem.FamilyAt[p] : family;
+                if (!problem.IsHeld(p)) left[family]--;
+                order[p] = Enumerable.Range(0, problem.Things.Length).First(t => problem.Things[t].Family == its);
             }
             return [.. order];
         }
 
         private bool Change()
         {
-            var kinds = _standIns.Any(of => of.Length > 1) ? 4 : 3;
+            var way = _free.Length < 2 ? 3 : Below(_varied.Length > 0 ? 4 : 3);
+            if (way == 3)
+            {
+                if (_varied.Length == 0) return false;
+                var place = _varied[Below(_varied.Length)];
+                var other = StandIn(place);
+                if (other == _order[place]) return false;
+                Put(place, other);
+                return true;
+            }
             var (a, b) = (Below(_free.Length), Below(_free.Length));
             if (a > b) (a, b) = (b, a);
-            switch (Below(kinds))
+            switch (way)
             {
                 case 0:
                     if (Get(a) == Get(b)) return false;
@@ -127,14 +148,9 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
                     else
                         for (var i = a; i < b; i++) Swap(i, i + 1);
                     return true;
-                case 2:
+                default:
                     if (b - a < 2) return false;
                     for (var (i, j) = (a, b); i < j; i++, j--) Swap(i, j);
-                    return true;
-                default:
-                    var other = StandIn(a);
-                    if (other == Get(a)) return false;
-                    Set(a, other);
                     return true;
             }
         }
@@ -154,23 +170,23 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
             return (broken, _laying.Loss);
         }
 
-        private int StandIn(int i) => _standIns[Get(i)] is var of && of.Length > 1 ? of[Below(of.Length)] : Get(i);
+        private int StandIn(int place) => _standIns[_order[place]] is var of && of.Length > 1 ? of[Below(of.Length)] : _order[place];
 
         private int Below(int below) => _draws.Below(_drawn++, below);
 
         private int Get(int i) => _order[_free[i]];
 
-        private void Set(int i, int thing)
+        private void Put(int place, int thing)
         {
-            _order[_free[i]] = thing;
-            if (_problem.IsMirrored) _order[^(_free[i] + 1)] = thing;
+            _order[place] = thing;
+            if (_problem.IsMirrored) _order[^(place + 1)] = thing;
         }
 
         private void Swap(int i, int j)
         {
             var one = Get(i);
-            Set(i, Get(j));
-            Set(j, one);
+            Put(_free[i], Get(j));
+            Put(_free[j], one);
         }
     }
 }

@@ -32,8 +32,8 @@ public sealed class OrderProblem
     /// <summary>How many of each family are strung.</summary>
     public required ImmutableArray<int> Demand { get; init; }
 
-    /// <summary>For each place the thing that must stand there, or -1; empty when every place is free.</summary>
-    public ImmutableArray<int> At { get; init; } = [];
+    /// <summary>For each place the family that must stand there, or -1; empty when every place is free.</summary>
+    public ImmutableArray<int> FamilyAt { get; init; } = [];
 
     /// <summary>Kinds of the beads before the first place, between each two, and after the last; empty when there are none anywhere.</summary>
     public ImmutableArray<ImmutableArray<int>> Between { get; init; } = [];
@@ -74,16 +74,22 @@ public sealed class OrderProblem
             int[] left = [.. Demand];
             var free = 0;
             for (var p = 0; p < Places; p++)
-                if (!At.IsEmpty && At[p] >= 0) left[Things[At[p]].Family]--;
+                if (IsHeld(p)) left[FamilyAt[p]]--;
                 else free++;
             for (var family = 0; family < left.Length; family++)
             {
-                var choices = Things.Count(thing => thing.Family == family);
-                for (var i = 1; i <= left[family]; i++, free--) ways *= (double)free / i * choices;
+                for (var i = 1; i <= left[family]; i++, free--) ways *= (double)free / i;
+                ways *= Math.Pow(Things.Count(thing => thing.Family == family), Demand[family]);
             }
             return Math.Round(ways);
         }
     }
+
+    /// <summary>Whether only one family may stand at a place.</summary>
+    internal bool IsHeld(int place) => !FamilyAt.IsEmpty && FamilyAt[place] >= 0;
+
+    /// <summary>Whether a family may stand at a place.</summary>
+    internal bool MayStand(int family, int place) => !IsHeld(place) || FamilyAt[place] == family;
 }
 
 /// <summary>What an order loses: the less the better.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Coilwright.Core.Alignment;
 using Coilwright.Core.Editing;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Pieces;
@@ -26,7 +25,12 @@ public sealed class OrderSpace
         var wrists = piece.Wishes.Wrists.IsDefaultOrEmpty ? data.AdultWrists : piece.Wishes.Wrists;
         var all = wrists.Sum(w => w.Weight);
         Wrists = [.. wrists.Select(w => w with { Weight = w.Weight / all })];
-        (Problem, HasWish) = new TableMaker(_piece, _factors, _choices, Gaps, Wrists).Make();
+        var (problem, hasWish) = new TableMaker(_piece, _factors, _choices, Gaps, Wrists).Make();
+        HasWish = hasWish;
+        var also = ImmutableArray.CreateBuilder<ICountRule>();
+        if (!piece.Wishes.Rules.IsDefaultOrEmpty) also.Add(new StrungRules(this, _piece));
+        if (FocalRule.Of(_piece, _factors, _choices, Gaps, problem) is { } focal) also.Add(focal);
+        Problem = also.Count == 0 ? problem : problem.With(also.ToImmutable());
     }
 
     /// <summary>The gaps, from the starting end.</summary>
@@ -67,22 +71,7 @@ public sealed class OrderSpace
     public OrderJudgement Judge(ReadOnlySpan<int> counts, bool stopAtFailure = false)
     {
         var (_, factors, _) = Restrung(counts);
-        var piece = _piece with { Order = Strung(counts), Written = null, MeasuredRows = [] };
-        var lies = new WornLies(piece, factors, _choices);
-        var model = new LiningUpModel(piece, _choices);
-        var room = new GlanceRoom();
-        var failing = ImmutableArray.CreateBuilder<double>();
-        double loss = 0;
-        foreach (var wrist in Wrists)
-        {
-            var worn = lies.Turns.On(wrist.WristMm);
-            var glance = model.Glance(lies.At(worn.CircumferenceMm), worn.PitchMm, worn.AveragingMm, room);
-            loss += wrist.Weight * (glance.AgainstWish ?? 0);
-            if (!(glance.FailsMix || glance.FailsColumns)) continue;
-            failing.Add(wrist.WristMm);
-            if (stopAtFailure) return new OrderJudgement(null, failing.ToImmutable());
-        }
-        return new OrderJudgement(loss, failing.ToImmutable());
+        return new FullJudge(_piece, _choices, Wrists).Of(Strung(counts), factors, stopAtFailure);
     }
 
     // The beads with other counts, what measured rows scale each by, and where each bead of the old order has come to (one more for its end).

@@ -54,7 +54,7 @@ internal sealed class TableMaker(Piece piece, double[]? factors, ReckoningChoice
     private bool Add(double weight, Lie lie, WornTurn worn, double[] stepMm, ImmutableArray<int> kinds, int[] blockOf)
     {
         var runs = _groups.Runs;
-        var (sign, columns, wished) = WishesOf(lie);
+        var (sign, columns, wished) = WishesOf(_groups, piece.Wishes, lie);
         if (wished <= 0) return false;
         var scale = weight / wished;
         _fixed += columns * scale;
@@ -133,10 +133,10 @@ internal sealed class TableMaker(Piece piece, double[]? factors, ReckoningChoice
     })];
 
     // For each group: what of it is to mix less what is to stand in columns, as a share of it; the length of all columns, and of all with a wish.
-    private (double[] Sign, double ColumnsMm, double WishedMm) WishesOf(Lie lie)
+    internal static (double[] Sign, double ColumnsMm, double WishedMm) WishesOf(GroupStretches groups, Wishes wishes, Lie lie)
     {
-        var blocks = new GroupBlocks(_groups, piece.Wishes, lie);
-        var (mix, columns, all) = (new double[_groups.Runs.Length], new double[_groups.Runs.Length], new double[_groups.Runs.Length]);
+        var blocks = new GroupBlocks(groups, wishes, lie);
+        var (mix, columns, all) = (new double[groups.Runs.Length], new double[groups.Runs.Length], new double[groups.Runs.Length]);
         for (var i = 0; i < blocks.Count; i++)
         {
             if (blocks.RunOf[i] is not (>= 0 and var run)) continue;

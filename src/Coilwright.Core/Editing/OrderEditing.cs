@@ -26,6 +26,8 @@ internal static class OrderEditing
                 return Replace(piece, replace, ids);
             case SetRuns set:
                 return RunEditing.Apply(piece, set);
+            case Restring restring:
+                return RestringEditing.Apply(piece, restring);
         }
         if (OnTheWire(edit, map) is not { } meant) return Refused(Fault.Of(FaultCodes.EditNotStrung, "", ""));
         var marker = new OrderMarker(piece.Order, map, ids);

@@ -98,6 +98,28 @@ public sealed record SetRuns(ImmutableArray<RunCount> Runs) : OrderEdit;
 /// <param name="To">How many it is to have, 1 or more.</param>
 public sealed record RunCount(int First, int Count, int To);
 
+/// <summary>The piece is strung anew as another order of the same sort: rows change places, beads stand in for others, runs get other counts; all at
+/// once, in this order.</summary>
+/// <param name="Swaps">Rows that change places, one exchange after the other, each counted in the order that the ones before left.</param>
+/// <param name="StandIns">Beads that are replaced, counted after all exchanges.</param>
+/// <param name="Runs">Runs with other counts, as in <see cref="SetRuns"/>, counted after all exchanges.</param>
+/// <remarks><see cref="OrderEdit.EveryPass"/> has no meaning here.</remarks>
+public sealed record Restring(ImmutableArray<RowSwap> Swaps, ImmutableArray<RowStandIn> StandIns, ImmutableArray<RunCount> Runs) : OrderEdit;
+
+/// <summary>Two rows of beads change places, each moved whole; what stands between them stays between them.</summary>
+/// <param name="First">First bead of the one nearer the starting end, from 0.</param>
+/// <param name="Count">How many beads it has, 1 or more.</param>
+/// <param name="OtherFirst">First bead of the other, after the end of the one.</param>
+/// <param name="OtherCount">How many beads it has, 1 or more.</param>
+public sealed record RowSwap(int First, int Count, int OtherFirst, int OtherCount);
+
+/// <summary>Each bead of a kind in a row is replaced.</summary>
+/// <param name="First">First bead of the row, from 0.</param>
+/// <param name="Count">How many beads it has, 1 or more.</param>
+/// <param name="Bead">Id of the bead that goes.</param>
+/// <param name="With">Id of the bead that comes.</param>
+public sealed record RowStandIn(int First, int Count, string Bead, string With);
+
 /// <summary>The order is written anew, as notation.</summary>
 /// <param name="Text">The whole text.</param>
 /// <remarks><see cref="OrderEdit.EveryPass"/> has no meaning here.</remarks>

@@ -74,6 +74,7 @@ public static class PieceEdits
         [typeof(NameGroup)] = "name-group",
         [typeof(Ungroup)] = "ungroup",
         [typeof(SetRuns)] = "set-runs",
+        [typeof(Restring)] = "restring",
         [typeof(SetOrderText)] = "set-order-text",
         [typeof(AddBead)] = "add-bead",
         [typeof(ChangeBead)] = "change-bead",

@@ -65,6 +65,8 @@ internal sealed class EditBinder(ReckoningData data, FaultList faults)
                 return new Ungroup(Where(fields));
             case "set-runs":
                 return new SetRuns(Runs(fields));
+            case "restring":
+                return new Restring(Swaps(fields), StandIns(fields), Runs(fields));
             case "set-order-text":
                 return new SetOrderText(string.Join('\n', fields.Require("text") ? fields.Texts("text", OrderLimits.TextLength) : []));
             case "add-bead":
@@ -120,6 +122,24 @@ internal sealed class EditBinder(ReckoningData data, FaultList faults)
             if (Fields.Of(item, EditFields.Run, faults) is { } run)
                 runs.Add(new RunCount(Number(run, "first", Place), Number(run, "count", Count), Number(run, "to", Count)));
         return runs.ToImmutable();
+    }
+
+    private ImmutableArray<RowSwap> Swaps(Fields fields)
+    {
+        var swaps = ImmutableArray.CreateBuilder<RowSwap>();
+        foreach (var item in (fields.Require("swaps") ? fields.List("swaps") : null) ?? [])
+            if (Fields.Of(item, EditFields.Swap, faults) is { } swap)
+                swaps.Add(new RowSwap(Number(swap, "first", Place), Number(swap, "count", Count), Number(swap, "otherFirst", Place), Number(swap, "otherCount", Count)));
+        return swaps.ToImmutable();
+    }
+
+    private ImmutableArray<RowStandIn> StandIns(Fields fields)
+    {
+        var standIns = ImmutableArray.CreateBuilder<RowStandIn>();
+        foreach (var item in (fields.Require("standIns") ? fields.List("standIns") : null) ?? [])
+            if (Fields.Of(item, EditFields.StandIn, faults) is { } standIn)
+                standIns.Add(new RowStandIn(Number(standIn, "first", Place), Number(standIn, "count", Count), Text(standIn, "bead"), Text(standIn, "with")));
+        return standIns.ToImmutable();
     }
 
     private BeadDescription? Bead(Fields fields) =>

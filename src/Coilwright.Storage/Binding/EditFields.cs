@@ -10,6 +10,10 @@ internal static class EditFields
 
     public static readonly FieldSet Run = new("first", "count", "to");
 
+    public static readonly FieldSet Swap = new("first", "count", "otherFirst", "otherCount");
+
+    public static readonly FieldSet StandIn = new("first", "count", "bead", "with");
+
     public static readonly WordSet<Beside> Besides = new(("apart", Beside.Apart), ("withPrevious", Beside.WithPrevious), ("withNext", Beside.WithNext));
 
     /// <summary>The fields of each kind of edit, by its code; <c>format</c> and <c>edit</c> are in all of them.</summary>
@@ -27,6 +31,7 @@ internal static class EditFields
         ["name-group"] = Of("row", "each", "name", "everyPass"),
         ["ungroup"] = Of("row", "each", "everyPass"),
         ["set-runs"] = Of("runs", "everyPass"),
+        ["restring"] = Of("swaps", "standIns", "runs"),
         ["set-order-text"] = Of("text"),
         ["add-bead"] = Of("bead"),
         ["change-bead"] = Of("id", "bead"),

@@ -72,16 +72,32 @@ internal static class EditWriter
                 Where(json, ungroup.Where);
                 break;
             case SetRuns set:
-                json.WriteStartArray("runs");
-                foreach (var run in set.Runs)
+                Runs(json, set.Runs);
+                break;
+            case Restring restring:
+                json.WriteStartArray("swaps");
+                foreach (var swap in restring.Swaps)
                 {
                     json.WriteStartObject();
-                    json.WriteNumber("first", run.First);
-                    json.WriteNumber("count", run.Count);
-                    json.WriteNumber("to", run.To);
+                    json.WriteNumber("first", swap.First);
+                    json.WriteNumber("count", swap.Count);
+                    json.WriteNumber("otherFirst", swap.OtherFirst);
+                    json.WriteNumber("otherCount", swap.OtherCount);
                     json.WriteEndObject();
                 }
                 json.WriteEndArray();
+                json.WriteStartArray("standIns");
+                foreach (var standIn in restring.StandIns)
+                {
+                    json.WriteStartObject();
+                    json.WriteNumber("first", standIn.First);
+                    json.WriteNumber("count", standIn.Count);
+                    json.WriteString("bead", standIn.Bead);
+                    json.WriteString("with", standIn.With);
+                    json.WriteEndObject();
+                }
+                json.WriteEndArray();
+                Runs(json, restring.Runs);
                 break;
             case SetOrderText set:
                 json.WriteStartArray("text");
@@ -124,6 +140,20 @@ internal static class EditWriter
             default:
                 throw new ArgumentException("A kind of edit without a form.", nameof(edit));
         }
+    }
+
+    private static void Runs(Utf8JsonWriter json, ImmutableArray<RunCount> runs)
+    {
+        json.WriteStartArray("runs");
+        foreach (var run in runs)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("first", run.First);
+            json.WriteNumber("count", run.Count);
+            json.WriteNumber("to", run.To);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
     }
 
     private static void Where(Utf8JsonWriter json, BeadPlaces where)

@@ -41,7 +41,7 @@ public class ArrangingTests
         Assert.All(arranged.Ideas, idea =>
         {
             Assert.True(idea.Judged.Loss < arranged.BeforeJudged.Loss);
-            Assert.Equal(idea.Changed, idea.Edit.Runs.Sum(r => Math.Abs(r.To - r.Count)));
+            Assert.Equal(idea.Changed, idea.Runs.Sum(r => Math.Abs(r.To - r.Count)));
             // The limit is on the wearer's wrist.
             Assert.InRange(idea.After.Lie.BeadedMm - arranged.Before.Lie.BeadedMm, -Choices.OverlapToleranceMm - 1e-6, Choices.OverlapToleranceMm + 1e-6);
         });
@@ -56,7 +56,7 @@ public class ArrangingTests
     {
         var piece = ClusterPieces.Piece(Columns, 189, wrists: Three);
         var (one, other) = (Arranging.Of(piece, Data, new ArrangeRequest(1, 5)), Arranging.Of(piece, Data, new ArrangeRequest(1, 5)));
-        Assert.Equal(one.Ideas.Select(i => string.Join(';', i.Edit.Runs)), other.Ideas.Select(i => string.Join(';', i.Edit.Runs)));
+        Assert.Equal(one.Ideas.Select(i => string.Join(';', i.Runs)), other.Ideas.Select(i => string.Join(';', i.Runs)));
     }
 
     [Fact]

@@ -111,11 +111,11 @@ public class OrderFinderTests
                 Demand = [.. counts],
                 BeadRules = new KindRules(names, rules),
                 IsClosed = closed,
-                At = fix == 0 ? [] : [.. Enumerable.Range(0, n).Select(p => p == n - 1 && counts[^1] > 0 ? counts.Length - 1 : -1)],
+                FamilyAt = fix == 0 ? [] : [.. Enumerable.Range(0, n).Select(p => p == n - 1 && counts[^1] > 0 ? counts.Length - 1 : -1)],
                 Loss = new EchoLoss(n, [.. Enumerable.Range(0, counts.Length)], EchoLoss.ChanceOf(counts) is var c && c < 1 ? c : 0),
             };
             var loss = problem.Loss!;
-            var allowed = Written(counts).Where(order => (problem.At.IsEmpty || problem.At[^1] < 0 || order[^1] == problem.At[^1]) && Keeps(problem, order)).ToArray();
+            var allowed = Written(counts).Where(order => (problem.FamilyAt.IsEmpty || problem.FamilyAt[^1] < 0 || order[^1] == problem.FamilyAt[^1]) && Keeps(problem, order)).ToArray();
             Assert.Equal(allowed.Select(o => string.Join(' ', o)).Order(StringComparer.Ordinal),
                 EveryOrder.All(problem).Select(o => string.Join(' ', o)).Order(StringComparer.Ordinal));
             var found = new EveryOrder(new OrderDescent(1, 20)).Find(problem);

@@ -43,6 +43,7 @@ internal static class EnglishBenchHistory
             ["name-group"] = "Made a group",
             ["ungroup"] = "Let a group be no group",
             ["set-runs"] = "Gave runs of spacers other counts",
+            ["restring"] = "Strung groups in another order",
             ["set-order-text"] = "Wrote the order as text",
             ["add-bead"] = "Added a bead to the piece",
             ["change-bead"] = "Described a bead anew",

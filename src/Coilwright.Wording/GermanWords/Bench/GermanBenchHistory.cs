@@ -43,6 +43,7 @@ internal static class GermanBenchHistory
             ["name-group"] = "Eine Gruppe gemacht",
             ["ungroup"] = "Eine Gruppe aufgelöst",
             ["set-runs"] = "Reihen von Zwischenperlen andere Anzahlen gegeben",
+            ["restring"] = "Gruppen in anderer Reihenfolge aufgefädelt",
             ["set-order-text"] = "Die Reihenfolge als Text geschrieben",
             ["add-bead"] = "Dem Stück eine Perle hinzugefügt",
             ["change-bead"] = "Eine Perle neu beschrieben",

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
+
+namespace Coilwright.Core.Editing;
+
+/// <summary>Strings a piece anew, as rows that are moved, beads that are replaced and runs that are given other counts, one after another.</summary>
+internal static class RestringEditing
+{
+    public static EditOutcome Apply(Piece piece, Restring restring)
+    {
+        var (swaps, standIns, runs) = Lists(restring);
+        if (swaps.IsEmpty && standIns.IsEmpty && runs.IsEmpty)
+            return new EditOutcome.Refused([Fault.Of(FaultCodes.EditNothingChosen, "", "")]);
+        var (now, told) = (piece, ImmutableArray<Fault>.Empty);
+        // For each bead of the order as it now is whether it was moved or replaced.
+        var touched = Enumerable.Repeat(false, piece.Order.Count).ToList();
+        foreach (var swap in swaps)
+        {
+            if ((WrongRow(now, swap.First, swap.Count) ?? WrongRow(now, swap.OtherFirst, swap.OtherCount)) is { } wrong) return new EditOutcome.Refused([wrong]);
+            // What stands in the one cannot stand in the other.
+            if (swap.OtherFirst < swap.First + swap.Count) return new EditOutcome.Refused([NoSuchBead(now, swap.OtherFirst)]);
+            var end = swap.OtherFirst + swap.OtherCount;
+            if (Do(new MoveBeads(new BeadPlaces.Row(swap.OtherFirst, swap.OtherCount), swap.First)) is { } why) return why;
+            if (swap.OtherFirst > swap.First + swap.Count && Do(new MoveBeads(new BeadPlaces.Row(swap.First + swap.OtherCount, swap.Count), end)) is { } whyNot) return whyNot;
+            var between = touched.GetRange(swap.First + swap.Count, swap.OtherFirst - swap.First - swap.Count);
+            touched.RemoveRange(swap.First, end - swap.First);
+            touched.InsertRange(swap.First, [.. Enumerable.Repeat(true, swap.OtherCount), .. between, .. Enumerable.Repeat(true, swap.Count)]);
+        }
+        foreach (var standIn in standIns)
+        {
+            if (WrongRow(now, standIn.First, standIn.Count) is { } wrong) return new EditOutcome.Refused([wrong]);
+            var beads = Enumerable.Range(standIn.First, standIn.Count).Where(bead => now.Beads[now.Order.Kinds[bead]].Id == standIn.Bead).ToImmutableSortedSet();
+            if (beads.IsEmpty) return new EditOutcome.Refused([Fault.Of(FaultCodes.EditChangesNothing, "", standIn.Bead)]);
+            if (Do(new ReplaceBeads(new BeadPlaces.Each(beads), standIn.With)) is { } why) return why;
+            foreach (var bead in beads) touched[bead] = true;
+        }
+        var changed = Enumerable.Range(0, touched.Count).Where(bead => touched[bead]).ToImmutableSortedSet();
+        if (!runs.IsEmpty)
+        {
+            switch (RunEditing.Apply(now, new SetRuns(runs)))
+            {
+                case EditOutcome.Refused refused:
+                    return refused;
+                case EditOutcome.Done done:
+                    (now, told) = (done.Piece, told.AddRange(done.Told));
+                    // A bead stands further on by what the runs before it grew.
+                    changed = [.. changed.Select(bead => bead + runs.Where(run => run.First + run.Count <= bead).Sum(run => run.To - run.Count)), .. done.Beads];
+                    break;
+            }
+        }
+        return new EditOutcome.Done(now, restring) { Beads = changed, Told = told };
+
+        EditOutcome.Refused? Do(OrderEdit edit)
+        {
+            switch (OrderEditing.Apply(now, edit))
+            {
+                case EditOutcome.Refused refused:
+                    return refused;
+                case EditOutcome.Done done:
+                    (now, told) = (done.Piece, told.AddRange(done.Told));
+                    break;
+            }
+            return null;
+        }
+    }
+
+    private static (ImmutableArray<RowSwap>, ImmutableArray<RowStandIn>, ImmutableArray<RunCount>) Lists(Restring restring) =>
+        (restring.Swaps.IsDefault ? [] : restring.Swaps, restring.StandIns.IsDefault ? [] : restring.StandIns, restring.Runs.IsDefault ? [] : restring.Runs);
+
+    private static Fault? WrongRow(Piece piece, int first, int count) => first >= 0 && count >= 1 && count <= piece.Order.Count - first ? null : NoSuchBead(piece, first);
+
+    private static Fault NoSuchBead(Piece piece, int bead) =>
+        Fault.Of(FaultCodes.EditNoSuchBead, "", (bead + 1L).ToString(CultureInfo.InvariantCulture), ("beads", piece.Order.Count.ToString(CultureInfo.InvariantCulture)));
+}

@@ -27,6 +27,12 @@ public sealed record HelpWords
     /// <summary><c>--out</c> of <c>sizes</c>.</summary>
     public required string SizesOut { get; init; }
 
+    /// <summary>What <c>scatter</c> does.</summary>
+    public required string Scatter { get; init; }
+
+    /// <summary><c>--out</c> of <c>scatter</c>.</summary>
+    public required string ScatterOut { get; init; }
+
     /// <summary><c>--effort</c>: {usual}.</summary>
     public required string Effort { get; init; }
 

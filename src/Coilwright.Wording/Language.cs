@@ -73,6 +73,9 @@ public sealed class Language
     /// <summary>Words of the sizes of a design.</summary>
     public required SizesWords Sizes { get; init; }
 
+    /// <summary>Words of an order without a visible repeat.</summary>
+    public required ScatterWords Scatter { get; init; }
+
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 

@@ -11,6 +11,7 @@ internal static class CommandList
         ReckonCommand.Make(output),
         ArrangeCommand.Make(output),
         SizesCommand.Make(output),
+        ScatterCommand.Make(output),
         SheetCommand.Make(output),
     ];
 }

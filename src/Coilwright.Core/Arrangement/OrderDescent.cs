@@ -86,7 +86,7 @@ public sealed class OrderDescent(int starts = 8, int tries = 3000, ulong seed = 
             if (_free.Length + _varied.Length == 0) return;
             var before = new int[_order.Length];
             var since = 0;
-            for (var go = 0; go < tries && !_cancel.IsCancellationRequested; go++)
+            for (var go = 0; go < tries && !(BestLoss <= _problem.GoodEnough) && !_cancel.IsCancellationRequested; go++)
             {
                 if (since > ShakenAfter * _order.Length)
                 {

@@ -59,6 +59,9 @@ public sealed class OrderProblem
     /// <summary>What is to be least; null when any order that keeps the rules will do.</summary>
     public IOrderLoss? Loss { get; init; }
 
+    /// <summary>A loss that is good enough: at it or below, a descent goes on no further. Null when only the least will do.</summary>
+    public double? GoodEnough { get; init; }
+
     /// <summary>The order as it is strung; empty when there is none.</summary>
     public ImmutableArray<int> Start { get; init; } = [];
 

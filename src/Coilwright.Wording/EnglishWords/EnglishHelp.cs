@@ -14,6 +14,8 @@ internal static class EnglishHelp
         Wrists = "The wrists, up to {max}, with commas between: 145,160,175. Without it: those the piece is to be good on, else adults'.",
         SizesOut = "A folder to write each size into as a piece of its own; it is made if it is not there. Files of the same name are replaced.",
         Effort = "How much to look, as a whole number; the same one and the same seed give the same answer anywhere. Without it: {usual}.",
+        Scatter = "String the same beads and groups in an order without a visible repeat, another one for each seed, and write it to a file.",
+        ScatterOut = "The piece file to write the order to; it is replaced if it is there.",
         Seconds = "Look so many seconds at most instead; what was found till then is taken.",
         SheetOut = "The folder to write into; it is made if it is not there. Files of the same name are replaced.",
         SheetPaper = "The paper: a4 or letter. Without it: a4.",

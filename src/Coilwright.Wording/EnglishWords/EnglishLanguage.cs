@@ -20,6 +20,7 @@ internal static class EnglishLanguage
         Sheet = EnglishSheet.Make(),
         Ideas = EnglishIdeas.Make(),
         Sizes = EnglishSizes.Make(),
+        Scatter = EnglishScatter.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -14,6 +14,8 @@ internal static class GermanHelp
         Wrists = "Die Handgelenke, bis zu {max}, mit Kommas dazwischen: 145,160,175. Ohne Angabe: die, an denen das Stück gut sein soll, sonst die von Erwachsenen.",
         SizesOut = "Ein Ordner, in den jede Größe als eigenes Stück geschrieben wird; er wird angelegt, wenn es ihn nicht gibt. Dateien mit demselben Namen werden ersetzt.",
         Effort = "Wie viel gesucht wird, als ganze Zahl; dieselbe mit derselben Startzahl ergibt überall dasselbe. Ohne Angabe: {usual}.",
+        Scatter = "Dieselben Perlen und Gruppen ohne sichtbare Wiederholung auffädeln, mit jeder Startzahl anders, und das in eine Datei schreiben.",
+        ScatterOut = "Die Stückdatei, in die die Reihenfolge kommt; gibt es sie schon, wird sie ersetzt.",
         Seconds = "Stattdessen höchstens so viele Sekunden suchen; was bis dahin gefunden ist, gilt.",
         SheetOut = "Der Ordner, in den geschrieben wird; er wird angelegt, wenn es ihn nicht gibt. Dateien mit demselben Namen werden ersetzt.",
         SheetPaper = "Das Papier: a4 oder letter. Ohne Angabe: a4.",

@@ -25,6 +25,7 @@ internal static class GermanLanguage
         Sheet = GermanSheet.Make(),
         Ideas = GermanIdeas.Make(),
         Sizes = GermanSizes.Make(),
+        Scatter = GermanScatter.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

@@ -79,8 +79,7 @@ internal static class SizesText
         page.Table(columns, rows, 0, columns.Count - 1);
     }
 
-    private static string Packs(SizesLine line, Language language) => line.ForOneOfEach.Packs is not { } packs ? ""
-        : language.Fill(line.Bead.Description.Pack!.Beads == 1 ? language.Sheet.SinglePacks : language.Sheet.Packs, ("packs", packs), ("unit", line.Bead.Description.Pack.Unit), ("beads", line.Bead.Description.Pack.Beads));
+    private static string Packs(SizesLine line, Language language) => line.ForOneOfEach.Packs is { } packs ? PackWords.Of(packs, line.Bead.Description.Pack!, language) : "";
 
     private static string Mm(double mm, Language language) => language.Number(mm, 2) + " " + language.Terms.Mm;
 

@@ -52,7 +52,8 @@ internal sealed class BackAlong
     {
         get
         {
-            if (!_sweep.IsExact || _radix[^1] == 0 || _states * _problem.Count > MostKept) return false;
+            // What counts have to keep beside length and stock is not in what is kept of a way: the dearer of two may be the one that keeps it.
+            if (!_sweep.IsExact || !_problem.Also.IsEmpty || _radix[^1] == 0 || _states * _problem.Count > MostKept) return false;
             for (var g = 0; g < _problem.Count; g++)
                 if (_problem.TiedTo[g] != g) return false;
             return true;

@@ -212,13 +212,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
     private string Size(MaterialLine line) => Math.Abs(line.Bead.LengthMm - line.Bead.WidthMm) < 0.05 ? Fill(_words.OneSize, ("alongMm", line.Bead.LengthMm))
         : Fill(_words.TwoSizes, ("alongMm", language.Number(line.Bead.LengthMm, 1)), ("acrossMm", line.Bead.WidthMm));
 
-    private string Buy(MaterialLine line)
-    {
-        if (line.Packs is not { } packs) return "";
-        var pack = line.Bead.Description.Pack!;
-        var packed = Fill(_words.UsualPacks.GetValueOrDefault(pack.Unit, _words.OwnPacks), ("packs", packs), ("unit", KeyedText.Own(pack.Unit)));
-        return pack.Beads == 1 ? packed : Fill(_words.PacksOf, ("packed", packed), ("beads", pack.Beads));
-    }
+    private string Buy(MaterialLine line) => line.Packs is { } packs ? PackWords.Of(packs, line.Bead.Description.Pack!, language, KeyedText.Own) : "";
 
     private IEnumerable<Block> MaterialsNotes()
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Making;
+using Coilwright.Core.Pieces;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Wording;
@@ -32,8 +33,12 @@ public sealed class SizesSentences(Sizes sizes, Language language, Func<string, 
     /// <summary>A size by its wrist.</summary>
     public string Name(Size size) => language.Sentence(_words.Name, ("wristMm", size.WristMm));
 
-    /// <summary>What a size is called as a piece of its own.</summary>
-    public string Title(Size size) => language.Fill(_words.Title, ("title", size.Piece.Title), ("wristMm", size.WristMm));
+    /// <summary>A size as a piece of its own: with its wrist in the title, unless that would be longer than a title may be.</summary>
+    public Piece OfItsOwn(Size size)
+    {
+        var title = language.Fill(_words.Title, ("title", size.Piece.Title), ("wristMm", size.WristMm));
+        return PieceRules.OfTitle(title).IsEmpty ? size.Piece with { Title = title } : size.Piece;
+    }
 
     /// <summary>What changes from the base size, in one sentence.</summary>
     public string Change(Size size)
@@ -74,6 +79,9 @@ public sealed class SizesSentences(Sizes sizes, Language language, Func<string, 
 
     /// <summary>Beads that a line of the materials names.</summary>
     public string Bead(SizesLine line) => _name(line.Bead.Id);
+
+    /// <summary>Packs to buy for one of each size; empty where the bead says nothing of packs.</summary>
+    public string Packs(SizesLine line) => line.ForOneOfEach.Packs is { } packs ? PackWords.Of(packs, line.Bead.Description.Pack!, language) : "";
 
     private static double InsideMm(Size size) => size.Coil.Wire.By(CoilDatum.Inside).SizeMm;
 

@@ -2,10 +2,8 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using Coilwright.Cli.Calling;
 using Coilwright.Cli.Reports;
-using Coilwright.Core.Editing;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
-using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Storage;
 using Coilwright.Wording;
@@ -64,16 +62,12 @@ internal static class SizesCommand
         {
             cancel.ThrowIfCancellationRequested();
             var place = Path.Combine(target, $"{FileStem.Of(path)}-{Language.PlainNumber(size.WristMm, 4)}mm.piece.json");
-            if (SafeFile.Write(place, PieceFile.Write(Titled(size, sentences.Title(size), known))) is { } fault)
+            if (SafeFile.Write(place, PieceFile.Write(sentences.OfItsOwn(size))) is { } fault)
                 return new Made(null, request, [written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place, []);
             written.Add(place);
         }
         return new Made(sizes, request, [], path, written.ToImmutable());
     }
-
-    // A title with the wrist behind it, unless that would be longer than a title may be.
-    private static Piece Titled(Size size, string title, ReckoningData data) =>
-        PieceEditing.Apply(size.Piece, new SetTitle(title), data) is EditOutcome.Done done ? done.Piece : size.Piece;
 
     /// <summary>What came of it: the sizes and the files they were written to, or what is wrong and with which file.</summary>
     private sealed record Made(Sizes? Sizes, SizesRequest Request, IReadOnlyList<Fault> Faults, string? File, ImmutableArray<string> Written);

@@ -72,14 +72,12 @@ internal static class SizesText
         var rows = materials.Lines.Select(line => (string[])
         [
             said.Bead(line), .. line.Uses[from..to].Select(Whole),
-            .. isLast ? [Whole(line.Most), Whole(line.ForOneOfEach.Use), Packs(line, language)] : Array.Empty<string>(),
+            .. isLast ? [Whole(line.Most), Whole(line.ForOneOfEach.Use), said.Packs(line)] : Array.Empty<string>(),
         ]).ToList();
         rows.Add([words.Together, .. materials.Beads[from..to].Select(Whole), .. isLast ? ["", Whole(materials.Beads.Sum()), ""] : Array.Empty<string>()]);
         rows.Add([words.Wire, .. materials.CutMm[from..to].Select(Millimetres), .. isLast ? ["", Millimetres(materials.CutMm.Sum()), ""] : Array.Empty<string>()]);
         page.Table(columns, rows, 0, columns.Count - 1);
     }
-
-    private static string Packs(SizesLine line, Language language) => line.ForOneOfEach.Packs is { } packs ? PackWords.Of(packs, line.Bead.Description.Pack!, language) : "";
 
     private static string Mm(double mm, Language language) => language.Number(mm, 2) + " " + language.Terms.Mm;
 

@@ -65,4 +65,7 @@ public sealed record BenchWords
 
     /// <summary>The page of better orders.</summary>
     public required IdeasPageWords Ideas { get; init; }
+
+    /// <summary>The page of sizes.</summary>
+    public required SizesPageWords Sizes { get; init; }
 }

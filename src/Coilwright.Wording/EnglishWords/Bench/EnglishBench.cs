@@ -26,5 +26,6 @@ internal static class EnglishBench
         Colourway = EnglishBenchColourway.Make(),
         Jobs = EnglishBenchJobs.Make(),
         Ideas = EnglishBenchIdeas.Make(),
+        Sizes = EnglishBenchSizes.Make(),
     };
 }

@@ -26,5 +26,6 @@ internal static class GermanBench
         Colourway = GermanBenchColourway.Make(),
         Jobs = GermanBenchJobs.Make(),
         Ideas = GermanBenchIdeas.Make(),
+        Sizes = GermanBenchSizes.Make(),
     };
 }

@@ -74,7 +74,9 @@ public sealed class HtmlCanvas : IDocumentCanvas
                     _out.Append("<h").Append(level).Append('>').Append(Escaped(heading.Text)).Append("</h").Append(level).Append(">\n");
                     break;
                 case Block.Paragraph paragraph:
-                    Element("p", paragraph.Look switch { ParagraphLook.Lead => "lead", ParagraphLook.Small => "small", _ => null }, paragraph.Text);
+                    var look = paragraph.Look switch { ParagraphLook.Lead => "lead", ParagraphLook.Small => "small", _ => "" };
+                    var sort = (look + (paragraph.StaysWithNext ? " stays" : "")).Trim();
+                    Element("p", sort.Length == 0 ? null : sort, paragraph.Text);
                     break;
                 case Block.List list:
                     Write(list);

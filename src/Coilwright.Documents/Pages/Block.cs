@@ -16,7 +16,11 @@ public abstract record Block
     /// <summary>A paragraph.</summary>
     /// <param name="Text">Its words.</param>
     /// <param name="Look">How it is set.</param>
-    public sealed record Paragraph(RichText Text, ParagraphLook Look = ParagraphLook.Body) : Block;
+    public sealed record Paragraph(RichText Text, ParagraphLook Look = ParagraphLook.Body) : Block
+    {
+        /// <summary>Whether it stays with what follows it: a sentence that leads up to a table.</summary>
+        public bool StaysWithNext { get; init; }
+    }
 
     /// <summary>Points in a row.</summary>
     /// <param name="Kind">What stands before each.</param>

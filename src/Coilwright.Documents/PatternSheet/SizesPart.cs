@@ -20,7 +20,7 @@ internal sealed class SizesPart(PatternSheetModel model, Sizes sizes, PageSetup 
     /// <summary>What every size keeps, and what changes in each.</summary>
     public IEnumerable<Block> Changes()
     {
-        yield return new Block.Paragraph(string.Join(' ', _said.Keeps()));
+        yield return new Block.Paragraph(string.Join(' ', _said.Keeps())) { StaysWithNext = true };
         // In large print there is no width for more than the wrist beside what changes.
         IEnumerable<(TableColumn Column, Func<Size, TableCell> Cell, bool IsWide)> all =
         [

@@ -108,7 +108,7 @@ internal sealed class Typesetter
     {
         var look = paragraph.Look switch { ParagraphLook.Lead => Lead, ParagraphLook.Small => Small, _ => Body };
         var white = (paragraph.Look == ParagraphLook.Lead ? 0.8 : 0.6) * _base;
-        return new Tagged(new PageMark.Open(Tag.P), new TextFlow(paragraph.Text, look)) { Before = white, After = white };
+        return new Tagged(new PageMark.Open(Tag.P), new TextFlow(paragraph.Text, look)) { Before = white, After = white, StaysWithNext = paragraph.StaysWithNext };
     }
 
     private Tagged? Caption(RichText caption) => caption.IsEmpty ? null : new Tagged(new PageMark.Open(Tag.P), new TextFlow(caption, Small));

@@ -47,6 +47,35 @@ public class ArrangeTests
     }
 
     [Fact]
+    public void Groups_that_may_change_places_do_and_the_sentences_say_which()
+    {
+        using var folder = new OwnFolder();
+        // Two kinds of cluster, each four times in a row: over each other on the next turn.
+        File.WriteAllText(folder["free.piece.json"], Pieces.With("18 (3 round, spacer)", "trio = 3 round\",\n\"pair = 2 round, 2 spacer\",\n\"3 (trio, spacer, trio, spacer, pair, spacer, pair, spacer)")
+            .Replace("\"order\"", "\"wishes\": { \"liningUp\": \"mix\", \"free\": { \"groupOrder\": true, \"lengthWithinMm\": 9 }, \"wrists\": [{ \"wristMm\": 152 }] }, \"order\"", StringComparison.Ordinal));
+        string[] call = ["arrange", folder["free.piece.json"], "--out", folder["b.piece.json"], "--effort", "1"];
+        var answer = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        Assert.Equal(12, (int)answer["groups"]!);
+        var moved = answer["ideas"]!.AsArray().Where(idea => idea!["swaps"]!.AsArray().Count > 0).ToArray();
+        Assert.NotEmpty(moved);
+        Assert.All(moved, idea => Assert.Contains(idea!["says"]!.AsArray(), s => ((string)s!).Contains("change places", StringComparison.Ordinal)));
+        Assert.Contains("tauschen die Plätze", TheProgram.Run([.. call, "--language", "de"]).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rules_that_contradict_are_named()
+    {
+        using var folder = new OwnFolder();
+        File.WriteAllText(folder["columns.piece.json"], InColumns.Replace("\"wrists\"", "\"apart\": [{ \"name\": \"trio\", \"beside\": \"trio\" }], \"longestRun\": [{ \"name\": \"spacer\", \"most\": 3 }], \"wrists\"", StringComparison.Ordinal));
+        var answer = Valid(TheProgram.Run("arrange", folder["columns.piece.json"], "--out", folder["b.piece.json"], "--json").Out);
+        Assert.Equal("noneAllowed", (string?)answer["whyNone"]);
+        var conflict = Assert.Single(answer["conflict"]!.AsArray())!;
+        Assert.Equal(("rule", "apart", "trio"), ((string?)conflict["rule"], (string?)conflict["of"], (string?)conflict["names"]![0]));
+        var text = TheProgram.Run("arrange", folder["columns.piece.json"], "--out", folder["b.piece.json"]).Out.ReplaceLineEndings(" ");
+        Assert.Contains("trio apart from trio", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_a_wish_it_says_so_and_writes_nothing()
     {
         using var folder = new OwnFolder();

@@ -6,8 +6,8 @@ internal static class EnglishScatter
     internal static ScatterWords Make() => new()
     {
         Heading = "An order without a repeat",
-        Lead = "The same beads and groups as by chance, and yet well spread: groups stay whole, spacers and focal stay where they are.",
-        NoneShows = "No repeat shows: no distance and no stretch comes again more than chance would have it, and no kind is bunched or missing for long.",
+        Lead = "The same beads and groups strung as if by chance, and yet well spread: groups stay whole, spacers and focal stay where they are.",
+        NoneShows = "No repeat shows: no distance and no stretch comes again more often than chance would have it, and no kind is bunched or missing for long.",
         SomeShows = "Some repeat still shows: these amounts and rules leave no room for an order without.",
         Alike = "Most alike {period} {period:place|places} on: {share:percent} have their like there; up to {upTo:percent} shows no repeat.",
         Longest = "The longest stretch that comes again has {beads} {beads:bead or group|beads or groups}; up to {upTo} shows no repeat.",

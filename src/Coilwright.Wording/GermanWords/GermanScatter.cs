@@ -6,7 +6,7 @@ internal static class GermanScatter
     internal static ScatterWords Make() => new()
     {
         Heading = "Eine Reihenfolge ohne Wiederholung",
-        Lead = "Dieselben Perlen und Gruppen wie zufällig und doch gut verteilt: Gruppen bleiben ganz, Zwischenperlen und Blickfang bleiben, wo sie sind.",
+        Lead = "Dieselben Perlen und Gruppen, wie zufällig aufgefädelt und doch gut verteilt: Gruppen bleiben ganz, Zwischenperlen und Blickfang bleiben, wo sie sind.",
         NoneShows = "Keine Wiederholung fällt auf: Kein Abstand und keine Folge kehrt öfter wieder, als der Zufall es täte, und keine Sorte häuft sich oder fehlt lange.",
         SomeShows = "Eine Wiederholung fällt noch auf: Diese Mengen und Regeln lassen keine Reihenfolge ohne sie zu.",
         Alike = "Am ähnlichsten {period} {period:Platz|Plätze} weiter: {share:percent} haben dort ihresgleichen; bis {upTo:percent} fällt nichts auf.",

@@ -1,3 +1,4 @@
+using Coilwright.Web.Tests.Components;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -28,5 +29,29 @@ public sealed class IdeasTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         await Expect(best).ToBeEnabledAsync(Patient);
         await Expect(page.Locator(".idea")).Not.ToHaveCountAsync(1);
         await Barriers.NoneAsync(page);
+    }
+
+    [Fact]
+    public async Task An_order_without_a_repeat_is_shown_another_at_each_press_and_strung()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        var piece = await visit.BringAsync(Examples.Tidewrack);
+        await visit.OpenAsync(piece + "/ideas");
+        var page = visit.Page;
+        var scatter = page.Locator(".scatter");
+        await Expect(scatter.Locator("svg")).ToHaveCountAsync(0);
+        await page.Button("Scatter").ClickAsync();
+        await Expect(scatter.GetByText("No repeat shows")).ToBeVisibleAsync();
+        await Expect(scatter.Locator("svg")).ToHaveCountAsync(1);
+        var first = await scatter.Locator("svg").InnerHTMLAsync();
+        await page.Button("Scatter otherwise").ClickAsync();
+        await Expect(page.Button("Scatter otherwise")).ToBeEnabledAsync();
+        await Expect(scatter.Locator("svg")).Not.ToHaveJSPropertyAsync("innerHTML", first);
+        await Barriers.NoneAsync(page);
+        await scatter.GetByRole(AriaRole.Button).First.ClickAsync();
+        await Expect(page.Locator(".tape dd").First).ToHaveTextAsync($"{Examples.Tidewrack.Order.Count}");
+        // It is a step like any other.
+        await visit.OpenAsync(piece + "/history");
+        await Expect(page.GetByText("Wrote the order")).Not.ToHaveCountAsync(0);
     }
 }

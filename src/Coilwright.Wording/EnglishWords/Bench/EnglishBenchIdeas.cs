@@ -5,7 +5,7 @@ internal static class EnglishBenchIdeas
 {
     internal static IdeasPageWords Make() => new()
     {
-        Lead = "Like beads that land over like are cured by a spacer more here and one fewer there. The fewest that do it are looked for first; groups stay as they are.",
+        Lead = "Like beads that land over like are cured by a spacer more here and one fewer there. The fewest that do it are looked for first; groups stay as they are, unless the piece lets them change places.",
         Look = "Look for ideas",
         LookAgain = "Look again",
         LookLonger = "Look longer",

@@ -5,7 +5,7 @@ internal static class GermanBenchIdeas
 {
     internal static IdeasPageWords Make() => new()
     {
-        Lead = "Liegen gleiche Perlen übereinander, hilft oft eine Zwischenperle mehr hier und eine weniger dort. Zuerst wird die kleinste Änderung gesucht; die Gruppen bleiben, wie sie sind.",
+        Lead = "Liegen gleiche Perlen übereinander, hilft oft eine Zwischenperle mehr hier und eine weniger dort. Zuerst wird die kleinste Änderung gesucht; die Gruppen bleiben, wie sie sind, wenn das Stück sie nicht die Plätze tauschen lässt.",
         Look = "Vorschläge suchen",
         LookAgain = "Noch einmal suchen",
         LookLonger = "Länger suchen",

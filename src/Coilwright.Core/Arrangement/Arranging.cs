@@ -146,7 +146,7 @@ public static class Arranging
     private const double LeastGain = 0.005;
 
     // Whatever the effort: more changes do not fit into memory, and judging more in full would leave no time for the search.
-    private const int MostChanges = 1_000_000, MostJudgings = 20_000;
+    private const int MostChanges = 1_000_000, MostJudgings = 20_000, MostSwaps = 500;
 
     /// <summary>Looks for better orders.</summary>
     /// <param name="piece">The piece.</param>
@@ -310,18 +310,30 @@ public static class Arranging
         private void LookAtSwaps(GroupOrders orders)
         {
             var problem = orders.Problem;
-            var pairs = new List<(int[] Things, double Loss)>();
+            var all = new List<(int P, int Q)>();
             for (var p = 0; p < problem.Places; p++)
                 for (var q = p + 1; q < problem.Places; q++)
+                    if (problem.Start[p] != problem.Start[q]) all.Add((p, q));
+            // Of very many some, drawn by the seed.
+            var most = (int)Math.Min(MostSwaps * request.Effort, MostChanges);
+            var draws = new SeededDraws(request.Seed, ulong.MaxValue);
+            for (var i = 0; i < most && all.Count > most; i++)
+            {
+                var j = i + draws.Below((ulong)i, all.Count - i);
+                (all[i], all[j]) = (all[j], all[i]);
+            }
+            var losses = new double?[Math.Min(all.Count, most)];
+            SharedWork.Run(losses.Length, (from, to) =>
+            {
+                for (var i = from; i < to; i++)
                 {
                     cancel.ThrowIfCancellationRequested();
-                    int[] things = [.. problem.Start];
-                    (things[p], things[q]) = (things[q], things[p]);
-                    if (problem.IsMirrored) (things[^(p + 1)], things[^(q + 1)]) = (things[p], things[q]);
-                    if (things[p] != things[q] && EveryOrder.Kept(problem, things) is { } loss) pairs.Add((things, loss));
+                    losses[i] = EveryOrder.Kept(problem, Swapped(problem, all[i]));
                 }
-            pairs = [.. pairs.OrderBy(pair => pair.Loss)];
-            var tried = (int)Math.Min(pairs.Count, 20L * request.Effort);
+            }, cancel);
+            (int[] Things, double Loss)[] pairs = [.. losses.Select((loss, i) => (Loss: loss, Pair: all[i])).Where(pair => pair.Loss is not null)
+                .OrderBy(pair => pair.Loss).Select(pair => (Swapped(problem, pair.Pair), pair.Loss!.Value))];
+            var tried = (int)Math.Min(pairs.Length, 20L * request.Effort);
             var judged = new OrderJudgement[tried];
             SharedWork.Run(tried, (from, to) =>
             {
@@ -334,7 +346,15 @@ public static class Arranging
             }, cancel);
             // One that cures before any that does not.
             var best = Enumerable.Range(0, tried).OrderBy(i => judged[i].FailingMm.Length > 0).ThenBy(i => judged[i].Loss).Cast<int?>().FirstOrDefault();
-            if (best is { } at) OfferOrder(IdeaKind.OneSwap, orders.Edit(pairs[at].Things)!, tried == pairs.Count);
+            if (best is { } at) OfferOrder(IdeaKind.OneSwap, orders.Edit(pairs[at].Things)!, tried == pairs.Length && losses.Length == all.Count);
+        }
+
+        private static int[] Swapped(OrderProblem problem, (int P, int Q) pair)
+        {
+            int[] things = [.. problem.Start];
+            (things[pair.P], things[pair.Q]) = (things[pair.Q], things[pair.P]);
+            if (problem.IsMirrored) (things[^(pair.P + 1)], things[^(pair.Q + 1)]) = (things[pair.P], things[pair.Q]);
+            return things;
         }
 
         private void LookAtStandIns(ImmutableArray<StandIn> everywhere)

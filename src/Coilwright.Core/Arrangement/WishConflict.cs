@@ -12,7 +12,7 @@ namespace Coilwright.Core.Arrangement;
 internal sealed class WishConflict(Piece piece, OrderSpace space, GroupOrders? orders)
 {
     // So many steps are looked at for each question; and a wire of more stretches is not walked along, only counted over.
-    private const long MostLooked = 400_000;
+    private const long MostLooked = 100_000;
 
     private const int MostSteps = 2000;
 
@@ -64,7 +64,8 @@ internal sealed class WishConflict(Piece piece, OrderSpace space, GroupOrders? o
         private readonly FocalRule? _focal;
         private readonly int[] _onHand, _left, _counts, _used;
         private readonly Rest[] _rest;
-        private readonly int[][] _thingBeads;
+        // For each family: of each bead and group the least that one of it asks for, and how long one is at the most.
+        private readonly (int[] Beads, int[] Groups, int MostBeads, int MostGroups)[] _families;
         private double _moreMm;
         private long _looked;
 
@@ -84,7 +85,7 @@ internal sealed class WishConflict(Piece piece, OrderSpace space, GroupOrders? o
             _used = new int[piece.Beads.Length];
             _counts = [.. of.Problem.Start];
             _left = of.Orders is { } free ? [.. free.Problem.Demand] : [];
-            _thingBeads = of.Orders is { } its ? [.. its.Problem.Things.Select(t => Tally(t.Beads))] : [];
+            _families = [.. _left.Select((_, family) => OfFamily([.. of.Orders!.Problem.Things.Where(t => t.Family == family)]))];
             MakeSteps(order);
             _rest = new Rest[_steps.Count + 1];
             _rest[^1] = new Rest(new int[_used.Length], new int[_groupNames.Length], 0, 0);
@@ -215,15 +216,15 @@ internal sealed class WishConflict(Piece piece, OrderSpace space, GroupOrders? o
             int[] least = [.. rest.Least];
             int[] groups = [.. rest.Groups];
             var (beads, groupCount) = (rest.Beads, rest.GroupCount);
-            if (_of.Orders is { } orders)
+            if (_of.Orders is not null)
                 for (var family = 0; family < _left.Length; family++)
                 {
                     if (_left[family] == 0) continue;
-                    var things = Enumerable.Range(0, orders.Problem.Things.Length).Where(t => orders.Problem.Things[t].Family == family).ToArray();
-                    for (var kind = 0; kind < least.Length; kind++) least[kind] += _left[family] * things.Min(t => _thingBeads[t][kind]);
-                    beads += _left[family] * things.Max(t => orders.Problem.Things[t].Beads.Length);
-                    foreach (var group in orders.Problem.Things[things[0]].Groups) groups[group] += _left[family];
-                    groupCount += _left[family] * orders.Problem.Things[things[0]].Groups.Length;
+                    var its = _families[family];
+                    for (var kind = 0; kind < least.Length; kind++) least[kind] += _left[family] * its.Beads[kind];
+                    for (var group = 0; group < groups.Length; group++) groups[group] += _left[family] * its.Groups[group];
+                    beads += _left[family] * its.MostBeads;
+                    groupCount += _left[family] * its.MostGroups;
                 }
             for (var kind = 0; kind < least.Length; kind++)
                 if (_used[kind] + least[kind] > _onHand[kind]) return false;
@@ -255,12 +256,10 @@ internal sealed class WishConflict(Piece piece, OrderSpace space, GroupOrders? o
 
         private int KindOf(int free) => _of.Space.Gaps[_of.Problem.Kinds.IndexOf(free)].Kind;
 
-        private int[] Tally(ImmutableArray<int> kinds)
-        {
-            var tally = new int[_of.Piece.Beads.Length];
-            foreach (var kind in kinds) tally[kind]++;
-            return tally;
-        }
+        private (int[] Beads, int[] Groups, int MostBeads, int MostGroups) OfFamily(OrderThing[] things) => (
+            [.. Enumerable.Range(0, _used.Length).Select(kind => things.Min(t => t.Beads.Count(k => k == kind)))],
+            [.. Enumerable.Range(0, _groupNames.Length).Select(group => things.Min(t => t.Groups.Count(g => g == group)))],
+            things.Max(t => t.Beads.Length), things.Max(t => t.Groups.Length));
 
         private static int[] Plus(int[] counts, int kind, int by)
         {

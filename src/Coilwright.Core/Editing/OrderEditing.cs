@@ -101,7 +101,12 @@ internal static class OrderEditing
         foreach (var (name, from) in renamed)
             if (piece.Wishes.Groups.TryGetValue(from, out var wish))
                 wishes = wishes.SetItem(name, wish);
-        var after = piece with { Order = read.Order, Written = tree, Wishes = piece.Wishes with { Groups = wishes } };
+        // A rule goes along where all of a group has another name; where only some of it has, it stays with the rest.
+        var rules = piece.Wishes.Rules.IsDefault ? [] : piece.Wishes.Rules;
+        foreach (var (name, from) in renamed)
+            if (!read.Order.ReadingGroups.Any(group => group.Name == from))
+                rules = [.. rules.Select(rule => rule.Renamed(from, name))];
+        var after = piece with { Order = read.Order, Written = tree, Wishes = piece.Wishes with { Groups = wishes, Rules = rules } };
         return Done(piece, edit, after, marked.CameFrom, marked.Changed);
     }
 

@@ -214,6 +214,7 @@ public class GroupOrderTests
         var piece = ClusterPieces.Piece(string.Join(' ', Enumerable.Repeat("a1 b2 b1", 8)), 189, free: Groups, wrists: One);
         string Found() => string.Join(" / ", Arranging.Of(piece, Data, new ArrangeRequest(1, 4)).Ideas.Select(i => $"{i.Kind} {string.Join(',', i.After.Piece.Order.Kinds)}"));
         Assert.Equal(Found(), Found());
+        Assert.Equal(Found(), OnOneThread.Run(Found));
         using var stopped = new CancellationTokenSource();
         stopped.Cancel();
         var arranged = Arranging.Of(piece, Data, Quick, cancel: stopped.Token);

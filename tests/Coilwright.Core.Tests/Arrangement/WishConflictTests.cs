@@ -71,7 +71,7 @@ public class WishConflictTests
             if (conflict.IsEmpty) return;
             Assert.False(CanKeep(piece, conflict));
             foreach (var one in conflict) Assert.True(CanKeep(piece, [.. conflict.Where(c => c != one)]));
-        }, iter: 400);
+        }, iter: 200);
 
     private static bool CanKeep(Piece piece, IReadOnlyCollection<CountRule> wishes)
     {

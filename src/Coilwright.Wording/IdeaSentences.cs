@@ -105,6 +105,19 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         if (arranged.WasStopped) yield return _words.Stopped;
     }
 
+    /// <summary>How many beads change and what then lies against the wish at best, by the tables; empty where there is nothing to weigh.</summary>
+    public IEnumerable<(string Beads, string Loss)> Front()
+    {
+        if (arranged.Best is not { } best || arranged.LeastLossByChange.Length < 2) yield break;
+        foreach (var (loss, changed) in arranged.LeastLossByChange.Select((loss, changed) => (loss, changed)))
+            if (double.IsFinite(loss)) yield return (changed == 0 ? _words.FrontNone : changed.ToString(CultureInfo.InvariantCulture), Percent(loss));
+        var closed = Percent(best.Loss) == Percent(best.Bound);
+        yield return (_words.FrontAny, closed ? Percent(best.Loss) : language.Fill(_words.FrontBound, ("loss", Percent(best.Loss)), ("bound", Percent(best.Bound))));
+
+        // A bead of a hundred shows in the first decimal.
+        string Percent(double share) => language.Number(100 * share, 1) + " %";
+    }
+
     private static string WaysText(double ways) => ways < 1e6 ? ways.ToString("0", CultureInfo.InvariantCulture)
         : "10^" + Math.Floor(Math.Log10(ways)).ToString("0", CultureInfo.InvariantCulture);
 

@@ -78,6 +78,24 @@ public sealed record IdeaWords
     /// <summary>How many ways there are: {gaps}, {ways}.</summary>
     public required string Ways { get; init; }
 
+    /// <summary>Caption of what changes of so many beads can do at best.</summary>
+    public required string Front { get; init; }
+
+    /// <summary>Head of the column of beads put in and taken out.</summary>
+    public required string FrontBeads { get; init; }
+
+    /// <summary>Head of the column of what then lies against the wish.</summary>
+    public required string FrontLoss { get; init; }
+
+    /// <summary>No bead changed.</summary>
+    public required string FrontNone { get; init; }
+
+    /// <summary>Any number of beads changed.</summary>
+    public required string FrontAny { get; init; }
+
+    /// <summary>The least that is known of: {loss}, {bound}.</summary>
+    public required string FrontBound { get; init; }
+
     /// <summary>The search was stopped.</summary>
     public required string Stopped { get; init; }
 

@@ -24,6 +24,11 @@ internal static class ArrangeText
         }
         page.Blank();
         foreach (var detail in sentences.Details()) page.Paragraph(detail);
+        if (sentences.Front().ToList() is { Count: > 0 } front)
+        {
+            page.Paragraph(words.Front);
+            page.Table([(words.FrontBeads, false), (words.FrontLoss, true)], [.. front.Select(f => (string[])[f.Beads, f.Loss])], 0, 1);
+        }
         page.Paragraph(language.Sentence(arranged.Ideas.IsEmpty ? words.NotWritten : words.Written, ("file", file)));
         return page.ToString();
     }

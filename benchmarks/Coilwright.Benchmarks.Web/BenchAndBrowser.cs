@@ -87,39 +87,73 @@ internal sealed class BenchAndBrowser : IAsyncDisposable
 /// <summary>A window with a piece on the bench, and the time from a key to the rows painted.</summary>
 internal sealed class BenchWindow(IBrowserContext context, IPage page) : IAsyncDisposable
 {
-    // From the key until the rows have a bead more or less, and then until the frame that shows them is painted: what is posted in a frame's own callback
-    // comes after it.
+    // From the key until list and drawing of the rows have a bead more or less, and then until the frame that shows them is painted: what is posted in a frame's own
+    // callback comes after it. The readings are there when the count in the list of kinds, the last of the page, has been painted too.
     private const string Edit = """
         key => new Promise(done => {
           const beads = document.querySelector('.rows-beads');
-          const before = beads.querySelectorAll('rect').length;
+          const drawn = document.querySelector('.rows-picture > svg:not(.rows-beads)');
+          const kinds = document.querySelector('.kinds ul');
+          const count = () => [beads.querySelectorAll('rect').length, drawn.querySelectorAll('use').length];
+          const [listed, used] = count();
+          const read = kinds.textContent;
           const began = performance.now();
-          const observer = new MutationObserver(() => {
-            if (beads.querySelectorAll('rect').length === before) return;
-            observer.disconnect();
-            requestAnimationFrame(() => {
-              const after = new MessageChannel();
-              after.port1.onmessage = () => done(performance.now() - began);
-              after.port2.postMessage(0);
-            });
+          const painted = then => requestAnimationFrame(() => {
+            const after = new MessageChannel();
+            after.port1.onmessage = () => then(performance.now() - began);
+            after.port2.postMessage(0);
           });
-          observer.observe(document.querySelector('.rows-picture'), { childList: true, subtree: true });
-          beads.focus();
+          const until = (of, there, then) => {
+            const observer = new MutationObserver(() => {
+              if (!there()) return;
+              observer.disconnect();
+              painted(then);
+            });
+            observer.observe(of, { childList: true, characterData: true, subtree: true });
+          };
+          let ms = {};
+          const tell = (what, at) => {
+            ms[what] = at;
+            if ('rows' in ms && 'readings' in ms) done([ms.rows, ms.readings]);
+          };
+          until(document.querySelector('.rows-picture'), () => { const [l, u] = count(); return l !== listed && u !== used; }, at => tell('rows', at));
+          until(kinds, () => kinds.textContent !== read, at => tell('readings', at));
           beads.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+        })
+        """;
+
+    // The bead that the next one is strung after, and the keys are on the rows.
+    private const string Pick = """
+        bead => new Promise(done => {
+          const beads = document.querySelector('.rows-beads');
+          const all = beads.querySelectorAll('rect');
+          const one = all[Math.round(bead * (all.length - 1))];
+          beads.focus();
+          const observer = new MutationObserver(() => {
+            if (one.getAttribute('aria-selected') !== 'true') return;
+            observer.disconnect();
+            done();
+          });
+          if (one.getAttribute('aria-selected') === 'true' && beads.querySelectorAll('[aria-selected="true"]').length === 1) return done();
+          observer.observe(beads, { attributes: true, subtree: true });
+          one.dispatchEvent(new MouseEvent('click', { bubbles: true }));
         })
         """;
 
     public IPage Page => page;
 
-    /// <summary>Strings a bead and takes one off, in turn; for each edit the milliseconds that it took. An even number leaves the piece as it was.</summary>
-    public async Task<List<double>> EditAsync(int edits)
+    /// <summary>Strings a bead and takes it off, in turn, at the start of the piece, in its middle and at its end by turns; for each edit the milliseconds until the
+    /// rows were to be seen, and until the readings were. An even number leaves the piece as it was.</summary>
+    public async Task<List<(double Rows, double Readings)>> EditAsync(int edits)
     {
         await page.BringToFrontAsync();
-        var times = new List<double>();
+        var times = new List<(double, double)>();
+        double[] places = [0, 0.5, 1];
         for (var i = 0; i < edits; i++)
         {
-            if (i % 2 == 0) await page.EvaluateAsync("document.querySelector('.rows-beads').focus()");
-            times.Add(await page.EvaluateAsync<double>(Edit, i % 2 == 0 ? "a" : "Delete"));
+            if (i % 2 == 0) await page.EvaluateAsync(Pick, places[i / 2 % places.Length]);
+            var took = await page.EvaluateAsync<double[]>(Edit, i % 2 == 0 ? "a" : "Delete");
+            times.Add((took[0], took[1]));
             // As fast as someone types who knows what she wants, not faster than it is shown.
             await Task.Delay(60);
         }

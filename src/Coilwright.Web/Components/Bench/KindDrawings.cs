@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Beads;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
@@ -13,11 +15,16 @@ public sealed record KindDrawings(StripDrawing Strips, string Symbols)
     /// <summary>How the strips are written.</summary>
     public static SvgOptions Options { get; } = new() { IdPrefix = "kinds-", Decorative = true, SymbolsElsewhere = true };
 
+    private ImmutableArray<(Bead, string)> Kinds { get; init; } = [];
+
     /// <summary>The drawings for a piece.</summary>
-    public static KindDrawings Of(Reckoned reckoned)
+    /// <param name="reckoned">The readings.</param>
+    /// <param name="before">The drawings that there are: taken over where the kinds are the same. Null: none.</param>
+    public static KindDrawings Of(Reckoned reckoned, KindDrawings? before = null)
     {
         var strips = new StripDrawing(reckoned);
-        return new KindDrawings(strips, SvgCanvas.WriteSymbols(strips.Symbols, Options));
+        ImmutableArray<(Bead, string)> kinds = [.. reckoned.Counts.Select(c => (c.Bead, c.Letter))];
+        return new KindDrawings(strips, before is not null && before.Kinds.SequenceEqual(kinds) ? before.Symbols : SvgCanvas.WriteSymbols(strips.Symbols, Options)) { Kinds = kinds };
     }
 
     /// <summary>One bead of a kind.</summary>

@@ -15,7 +15,8 @@ internal static class RowsAtOneScale
     /// <param name="versions">What is drawn.</param>
     /// <param name="widthMm">Width that the widest of them fills, mm.</param>
     /// <param name="preferences">Her language and units.</param>
-    public static ImmutableArray<Picture> Draw(IReadOnlyList<Reckoned> versions, double widthMm, Preferences preferences)
+    /// <param name="close">Whether rows stand as close as the turns do; else apart, with the names of groups and what lines up between them.</param>
+    public static ImmutableArray<Picture> Draw(IReadOnlyList<Reckoned> versions, double widthMm, Preferences preferences, bool close = true)
     {
         ImmutableArray<Picture> pictures = [];
         var scale = 1.0;
@@ -25,7 +26,7 @@ internal static class RowsAtOneScale
             {
                 Scale = scale,
                 RowsAlone = true,
-                Close = true,
+                Close = close,
                 Paper = false,
                 MarginMm = 3,
                 Language = preferences.Speech,

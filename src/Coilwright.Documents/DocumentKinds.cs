@@ -37,7 +37,11 @@ public static class DocumentFiles
     private static readonly ImmutableArray<IDocumentCanvas> Canvases = [new PdfCanvas(), new HtmlCanvas()];
 
     /// <summary>The files of a document: one for each canvas, then its drawings as SVG. The same piece, sizes and setup give the same bytes.</summary>
-    public static IEnumerable<DocumentFile> Of(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language, Sizes? sizes = null)
+    public static IEnumerable<DocumentFile> Of(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language, Sizes? sizes = null) =>
+        Pages(kind, reckoned, setup, language, sizes).Concat(Drawings(kind, reckoned, setup, language));
+
+    /// <summary>The document itself, one file for each canvas.</summary>
+    public static IEnumerable<DocumentFile> Pages(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language, Sizes? sizes = null)
     {
         var document = kind.Describe(reckoned, sizes, setup, language);
         foreach (var canvas in Canvases)
@@ -45,6 +49,11 @@ public static class DocumentFiles
             var drawn = canvas.Draw(document, setup);
             yield return new DocumentFile(kind.Name + canvas.Ending, drawn.Bytes, drawn.Faults);
         }
+    }
+
+    /// <summary>Its drawings as SVG; they do not need the sizes.</summary>
+    public static IEnumerable<DocumentFile> Drawings(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language)
+    {
         foreach (var (name, picture) in kind.Drawings(reckoned, language))
             yield return new DocumentFile(name + ".svg", Encoding.UTF8.GetBytes(SvgCanvas.Write(setup.Greyscale ? picture.Greyed() : picture)), []);
     }

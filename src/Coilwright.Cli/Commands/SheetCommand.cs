@@ -48,7 +48,7 @@ internal static class SheetCommand
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
-            var made = await Task.Run(() => Draw(path, target, request, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => DrawAsync(path, target, request, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
             var code = made.Reckoned!.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
             return output.IsJson
@@ -58,23 +58,27 @@ internal static class SheetCommand
         return command;
     }
 
-    private static Made Draw(string path, string target, ReckonRequest request, PageSetup setup, Language language, CancellationToken cancel)
+    private static async Task<Made> DrawAsync(string path, string target, ReckonRequest request, PageSetup setup, Language language, CancellationToken cancel)
     {
         var data = DataFiles.LoadDefault();
         if (data.Data is not { } known) return new Made([.. data.Faults], null);
         var read = PieceFile.ReadFrom(path, known);
         if (read.Piece is not { } piece) return new Made([.. read.Faults], path);
+        // The sizes are half of the work: they are made beside what does not need them.
+        var sizing = Task.Run(() => piece.Order.Count <= SizesRequest.MostBeadsUnasked ? Grader.Of(piece, known, new SizesRequest(UsualWrists.Few(piece, known)), null, cancel) : null, cancel);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
-        var sizes = piece.Order.Count <= SizesRequest.MostBeadsUnasked ? Grader.Of(piece, known, new SizesRequest(UsualWrists.Few(piece, known)), null, cancel) : null;
+        DocumentFile[] drawings = [.. DocumentFiles.Drawings(DocumentKinds.PatternSheet, reckoned, setup, language)];
+        var sizes = await sizing.ConfigureAwait(false);
         cancel.ThrowIfCancellationRequested();
 
         // Everything is drawn before anything is written. A page whose letters cannot be printed is left out and said; the others are of use without it.
         var files = new List<DocumentFile>();
-        foreach (var file in DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, setup, language, sizes))
+        foreach (var file in DocumentFiles.Pages(DocumentKinds.PatternSheet, reckoned, setup, language, sizes))
         {
             cancel.ThrowIfCancellationRequested();
             files.Add(file);
         }
+        files.AddRange(drawings);
         if (SafeFile.MakeFolder(target) is { } refused) return new Made([refused], target);
         var written = ImmutableArray.CreateBuilder<string>();
         foreach (var file in files.Where(f => f.Faults.IsEmpty))

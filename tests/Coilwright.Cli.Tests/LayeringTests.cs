@@ -40,7 +40,7 @@ public class LayeringTests
         ["Fit", "Alignment"],
         ["Spread"],
         ["Readings"],
-        ["Making", "Costing"],
+        ["Making", "Costing", "Cutting"],
         ["Editing"],
         ["Cures", "Arrangement"],
         ["Grading"],

@@ -47,6 +47,9 @@ public static class SamplePieces
         RulerErrorMm = 0.5,
         FreeRunReach = 2,
         SizeRunReach = 4,
+        SameWireMm = 0.02,
+        SameLoopShare = 0.03,
+        KeepOffcutLoops = 1,
         MeasuredAbsurdShare = 0.25,
     };
 

@@ -105,6 +105,15 @@ public sealed record ReckoningChoices
     /// <summary>How many beads such a run may take or give at most in another size, before whole groups go on or off, unless the piece says.</summary>
     public required int SizeRunReach { get; init; }
 
+    /// <summary>Wires that differ in thickness by no more than this are the same wire, mm.</summary>
+    public required double SameWireMm { get; init; }
+
+    /// <summary>Coils whose loops differ by no more than this share are the same coil.</summary>
+    public required double SameLoopShare { get; init; }
+
+    /// <summary>The shortest offcut that is kept unless the maker says, in loops of its coil.</summary>
+    public required double KeepOffcutLoops { get; init; }
+
     /// <summary>How far a measured row may differ from the beads' lengths before it is taken for a slip of the pen, as a share.</summary>
     public required double MeasuredAbsurdShare { get; init; }
 }

@@ -111,6 +111,9 @@ internal static class DataBinder
             RulerErrorMm = read.Number("rulerErrorMm", "mm", 0, 10),
             FreeRunReach = (int)read.Number("freeRunReach", "1", 0, 100, whole: true),
             SizeRunReach = (int)read.Number("sizeRunReach", "1", 0, 100, whole: true),
+            SameWireMm = read.Number("sameWireMm", "mm", 0, 1),
+            SameLoopShare = read.Number("sameLoopShare", "1", 0, 0.5),
+            KeepOffcutLoops = read.Number("keepOffcutLoops", "loop", 0, 100),
             MeasuredAbsurdShare = read.Number("measuredAbsurdShare", "1", 0, 10),
         };
         return faults.Count == 0 ? choices : null;
@@ -194,7 +197,8 @@ internal static class DataBinder
         public static FieldSet Names { get; } = new("bearingShare", "wornBandWristMm", "wornBandLabelMm", "wornBandMeasuredMm", "leastAveragingMm",
             "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "shuffles", "leastOverShare",
             "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "curveFromMm", "curveToMm", "curveStepMm",
-            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "measuredAbsurdShare");
+            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "sameWireMm", "sameLoopShare",
+            "keepOffcutLoops", "measuredAbsurdShare");
 
         private static readonly FieldSet RoleNames = new([.. PieceFields.Roles.Words]);
 

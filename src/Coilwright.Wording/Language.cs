@@ -76,6 +76,9 @@ public sealed class Language
     /// <summary>Words of an order without a visible repeat.</summary>
     public required ScatterWords Scatter { get; init; }
 
+    /// <summary>Words of cutting the wire.</summary>
+    public required CutWords Cut { get; init; }
+
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 

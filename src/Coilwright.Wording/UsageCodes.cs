@@ -48,6 +48,18 @@ public static class UsageCodes
     /// <summary>There are more wrists than can be; {max}.</summary>
     public const string WristsTooMany = "usage.wrists-too-many";
 
+    /// <summary>A count is not a whole number within its bounds; {max}.</summary>
+    public const string WholeForm = "usage.whole-form";
+
+    /// <summary>How many of a piece is not a piece's name and a whole number, or a whole number alone; {max}.</summary>
+    public const string CountForm = "usage.count-form";
+
+    /// <summary>More lengths are to be cut than are planned at once; {max}.</summary>
+    public const string TooManyPieces = "usage.too-many-pieces";
+
+    /// <summary>Packs of the pieces' own wire are asked for, and the pieces {first} and {second} are made on different wire.</summary>
+    public const string WiresDiffer = "usage.wires-differ";
+
     /// <summary>Two options stand together that say the same in two ways; {other}.</summary>
     public const string NotBoth = "usage.not-both";
 

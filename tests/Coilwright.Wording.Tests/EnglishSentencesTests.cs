@@ -51,12 +51,12 @@ public class EnglishSentencesTests
 
     [Fact]
     public void A_file_that_is_not_there_says_so() => Assert.Equal(
-        "The file cannot be read: there is no such file or folder. A piece is a file that you may read. Check the name and the folder.",
+        "The file cannot be read: there is no such file or folder. It must be a file that you may read. Check the name and the folder.",
         Said(Fault.Of(FaultCodes.FileUnreadable, "", "x.json", ("detail", FaultDetails.NotFound))));
 
     [Fact]
     public void A_reason_of_the_systems_own_is_passed_on() => Assert.StartsWith(
-        "The file cannot be read: the lid is stuck. A piece",
+        "The file cannot be read: the lid is stuck. It must",
         Said(Fault.Of(FaultCodes.FileUnreadable, "", "x.json", ("detail", FaultDetails.Other), ("reason", "the lid is stuck"))), StringComparison.Ordinal);
 
     [Fact]

@@ -216,7 +216,7 @@ public partial class EveryLanguageTests
     private static IEnumerable<(Type Owner, string Property, string Text)> StandingTexts(Language language)
     {
         var bench = typeof(BenchWords).GetProperties().Select(p => p.GetValue(language.Bench)!);
-        foreach (var words in bench.Concat([language.Report, language.Sheet, language.Help, language.Cautions, language.Terms, language.TurnRows, language.WristCurve, language.Pictures]))
+        foreach (var words in bench.Concat([language.Report, language.Sheet, language.Cut, language.Help, language.Cautions, language.Terms, language.TurnRows, language.WristCurve, language.Pictures]))
             foreach (var property in words.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == typeof(string)))
                 yield return (words.GetType(), property.Name, (string)property.GetValue(words)!);
     }

@@ -19,7 +19,7 @@ internal static class CallFaults
             var takesValue = result.Option.Arity.MinimumNumberOfValues > 0;
             if (takesValue && (result.Tokens.Count == 0 || options.Contains(result.Tokens[0].Value, StringComparer.Ordinal)))
                 faults.Add(Fault.Of(UsageCodes.OptionEmpty, "", result.Option.Name));
-            else if (takesValue && result.IdentifierTokenCount > 1)
+            else if (takesValue && result.IdentifierTokenCount > 1 && result.Option.Arity.MaximumNumberOfValues == 1)
                 faults.Add(Fault.Of(UsageCodes.OptionTwice, "", result.Option.Name));
         }
 

@@ -13,5 +13,6 @@ internal static class CommandList
         SizesCommand.Make(output),
         ScatterCommand.Make(output),
         SheetCommand.Make(output),
+        CutCommand.Make(output),
     ];
 }

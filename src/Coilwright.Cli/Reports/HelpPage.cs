@@ -19,6 +19,9 @@ internal static class HelpPage
         ("sheet", "{piece} --out {folder}"),
         ("sheet", "{piece} --out {folder} --paper letter --large-print"),
         ("sheet", "{piece} --out {folder} --language de"),
+        ("cut", "{piece} --loops 12"),
+        ("cut", "{piece} {better} --count 6 --stock {wire}"),
+        ("cut", "{piece} --stock {wire} --out {afterwards}"),
     ];
 
     public static string Of(RootCommand root, Command command, Language language)
@@ -44,7 +47,8 @@ internal static class HelpPage
 
         page.Heading(words.ExamplesHeading);
         foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
-            page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter)), 2);
+            page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter),
+                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards)), 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -15,7 +15,7 @@ public readonly record struct CuttingProgress(long Cost, long Bound);
 public static class CuttingSearch
 {
     /// <summary>Partly cut states that are looked at, unless said otherwise: some seconds' worth at most for the orders of a studio.</summary>
-    public const long UsualEffort = 4_000;
+    public const long UsualEffort = 2_000;
 
     /// <summary>Looks.</summary>
     /// <param name="problem">What to cut from what.</param>
@@ -84,6 +84,8 @@ public static class CuttingSearch
             else Bound = BestValue;
         }
 
+        private readonly Dictionary<string, long> _looked = new(StringComparer.Ordinal);
+
         private bool Spent => Nodes >= _effort || _cancel.IsCancellationRequested;
 
         // Cuts the whole parts of the relaxed problem, or its largest part where none is whole, and looks at the rest in the same way.
@@ -129,6 +131,9 @@ public static class CuttingSearch
                 Take([], new FilledBars([], left, 0, 0));
                 return true;
             }
+            // The same is left by other ways to the same place: what was all looked at for no more need not be again.
+            var state = string.Join(',', left) + "/" + string.Join(',', bars);
+            if (_looked.TryGetValue(state, out var before) && before <= spent) return true;
             var found = _bound.Of(left, bars, BestValue - spent, _cancel);
             if (spent + found.Bound >= BestValue) return true;
             Take([], _first.Of(left, bars));
@@ -151,7 +156,11 @@ public static class CuttingSearch
                 if (Bound >= BestValue) return true;
                 if (Spent) return false;
             }
-            if (!_mayMiss) return whole;
+            if (!_mayMiss)
+            {
+                if (whole) _looked[state] = spent;
+                return whole;
+            }
             // Or no more of the item at all.
             var without = (long)left[item] * _p.Missing[item];
             if (spent + without >= BestValue) return whole;

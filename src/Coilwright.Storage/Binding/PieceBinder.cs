@@ -80,24 +80,8 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
     {
         if (!piece.Require("stringingMaterial") || piece.Inner("stringingMaterial", PieceFields.StringingMaterial) is not { } fields) return null;
         if (fields.Require("kind")) fields.Word("kind", PieceFields.MaterialKinds);
-        double? wireMm = null;
-        string? gauge = null;
-        switch (fields.OneOf("wireMm", "gauge"))
-        {
-            case "wireMm":
-                wireMm = fields.Number("wireMm", PieceRules.WireMm);
-                break;
-            case "gauge":
-                if (fields.Text("gauge") is not { } name) break;
-                if (!WireGauge.TryParse(name, out var mm, out gauge)) fields.Fault("gauge", FaultCodes.GaugeForm);
-                else if (PieceRules.WireMm.Check(mm) is { } fault) fields.FaultOf("gauge", mm.ToString("0.###", CultureInfo.InvariantCulture), fault);
-                else wireMm = mm;
-                break;
-        }
-        WireSteel? steel = null;
-        if (fields.Text("steel") is { } key && !data.Steels.TryGetValue(key, out steel))
-            fields.Fault("steel", FaultCodes.SteelUnknown, ("known", string.Join(", ", data.Steels.Keys)),
-                ("nearest", NearestName.Of(key, data.Steels.Keys) ?? ""));
+        var thickness = CoilBinder.Thickness(fields);
+        var steel = CoilBinder.Steel(fields, data);
 
         var writtenLoopMm = fields.Number("loopMm", PieceRules.LoopMm);
         var insideMm = fields.Number("insideMm", PieceRules.CoilMm);
@@ -113,7 +97,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         var cutLoops = fields.Number("cutLoops", CutLoops);
         if (fields.Has("cutMm") && fields.Has("cutLoops"))
             fields.Fault("cutLoops", FaultCodes.FieldOneOf, ("fields", "cutMm, cutLoops"), ("given", "2"));
-        if (wireMm is not { } thick) return null;
+        if (thickness is not var (thick, gauge)) return null;
         var (datum, size) = loopMm is { } loop ? (CoilDatum.MeasuredLoop, loop)
             : insideMm is { } inside ? (CoilDatum.Inside, inside)
             : (CoilDatum.CentreLine, centreMm ?? 0);

@@ -21,6 +21,7 @@ internal static class EnglishLanguage
         Ideas = EnglishIdeas.Make(),
         Sizes = EnglishSizes.Make(),
         Scatter = EnglishScatter.Make(),
+        Cut = EnglishCut.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -26,6 +26,7 @@ internal static class GermanLanguage
         Ideas = GermanIdeas.Make(),
         Sizes = GermanSizes.Make(),
         Scatter = GermanScatter.Make(),
+        Cut = GermanCut.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

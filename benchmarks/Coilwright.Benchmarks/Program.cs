@@ -1,3 +1,4 @@
+using Coilwright.Benchmarks.Cutting;
 using Coilwright.Benchmarks.Draws;
 using Coilwright.Benchmarks.Ideas;
 using Coilwright.Benchmarks.LiningUp;
@@ -7,14 +8,14 @@ using Coilwright.Benchmarks.Sheet;
 using Coilwright.Benchmarks.Size;
 
 // Every claim that is measured. See benchmarks/README.md.
-Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim, RivalClaim.Claim];
+Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim, RivalClaim.Claim, CutClaim.Claim];
 
 const string RoundsOption = "--rounds=";
 var rounds = 3;
 var asked = new List<Claim>();
 foreach (var arg in args)
 {
-    if (arg == "all") asked.AddRange(claims.Where(c => c != RivalClaim.Claim));
+    if (arg == "all") asked.AddRange(claims.Where(c => c != RivalClaim.Claim && c != CutClaim.Claim));
     else if (claims.FirstOrDefault(c => c.Name == arg) is { } claim) asked.Add(claim);
     else if (!arg.StartsWith(RoundsOption, StringComparison.Ordinal) || !int.TryParse(arg.AsSpan(RoundsOption.Length), out rounds) || rounds < 1) return Usage();
 }

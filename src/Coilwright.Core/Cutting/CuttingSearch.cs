@@ -9,7 +9,7 @@ public readonly record struct CuttingProgress(long Cost, long Bound);
 /// <remarks>
 /// <para>Bars are filled one by one first; then the bound by column generation is taken, its whole parts are cut and the rest again, until what is found meets the bound.
 /// Where it does not, every filling that holds the longest item left is tried, cheapest beyond its worth first, and left where no better way can have it: that goes on
-/// until nothing is untried or the effort is used up. Everything is in whole numbers but the choice of what to look at, so the same problem gives the same answer.</para>
+/// until nothing is untried or the effort is used up. Where prices differ, every choice of bars that costs less is then held against the lengths. Everything is in whole numbers but the choice of what to look at, so the same problem gives the same answer.</para>
 /// <para>Where it does not come out, the search is for the least length missing. Model, proof and limits: docs/theory/cutting.md.</para>
 /// </remarks>
 public static class CuttingSearch
@@ -35,9 +35,50 @@ public static class CuttingSearch
             (first, missingBound, nodes) = (fewest.Best, fewest.Bound, fewest.Nodes);
             if (first.MissingLength > 0) return scaled.Unscaled(problem, first, 0, missingBound, cancel.IsCancellationRequested, nodes);
         }
-        var cheapest = new Search(scaled, mayMiss: false, first, effort, progress, cancel);
+        // Where prices differ, choices of bars prove more than the tree does, so it is left sooner.
+        var differ = scaled.BarCost.Where(c => c > 0).Distinct().Count() > 1;
+        var cheapest = new Search(scaled, mayMiss: false, first, differ ? Math.Max(1, effort / 10) : effort, progress, cancel);
         cheapest.Run();
-        return scaled.Unscaled(problem, cheapest.Best, cheapest.Bound, missingBound, cancel.IsCancellationRequested, nodes + cheapest.Nodes);
+        var found = scaled.Unscaled(problem, cheapest.Best, cheapest.Bound, missingBound, cancel.IsCancellationRequested, nodes + cheapest.Nodes);
+        return found.IsProven || !differ ? found : ByCounts(problem, found, effort, progress, cancel);
+    }
+
+    // Choices of how many bars of each kind that are looked at, and partly cut states for each of them.
+    private const int MostChoices = 400, ChoiceEffort = 50;
+
+    // Where prices differ: nothing is cheaper when nothing comes out with any choice of bars that costs less.
+    private static CuttingSolution ByCounts(CuttingProblem problem, CuttingSolution found, long effort, IProgress<CuttingProgress>? progress, CancellationToken cancel)
+    {
+        while (BarCounts.Below(problem, found.Cost, found.Bound, MostChoices) is { } choices)
+        {
+            var (better, open) = ((CuttingSolution?)null, false);
+            foreach (var counts in choices)
+            {
+                if (cancel.IsCancellationRequested || found.Nodes >= effort) return found;
+                var few = BarCounts.With(problem, counts);
+                var scaled = new ScaledProblem(few);
+                var search = new Search(scaled, mayMiss: true, new FirstCuts(scaled).Of(scaled.Demand, scaled.BarCount), ChoiceEffort, null, cancel);
+                search.Run();
+                found = found with { Nodes = found.Nodes + search.Nodes };
+                var solution = scaled.Unscaled(few, search.Best, 0, search.Bound, false, found.Nodes);
+                if (solution.ComesOut)
+                {
+                    better = solution;
+                    break;
+                }
+                open |= solution.MissingBound == 0;
+            }
+            if (better is not null) found = better with { Bound = found.Bound };
+            else return open ? found : Told(found with { Bound = found.Cost }, progress);
+            Told(found, progress);
+        }
+        return found;
+    }
+
+    private static CuttingSolution Told(CuttingSolution found, IProgress<CuttingProgress>? progress)
+    {
+        progress?.Report(new CuttingProgress(found.Cost, found.Bound));
+        return found;
     }
 
     private sealed class Search

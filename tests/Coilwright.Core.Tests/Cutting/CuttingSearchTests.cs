@@ -66,6 +66,37 @@ public class CuttingSearchTests
         if (missing == 0) Assert.Equal(cost, found.Cost);
     }, iter: 4000);
 
+    // With so little effort the tree is left at once, and choices of bars must do the rest; what is then called proven must be.
+    [Fact]
+    public void With_little_effort_what_is_called_proven_is_the_least_all_the_same()
+    {
+        var proven = 0;
+        Small.Sample(problem =>
+        {
+            var found = CuttingSearch.Solve(problem, effort: 12);
+            CuttingChecks.Holds(problem, found);
+            var (missing, cost) = EveryWay.Best(problem);
+            Assert.True(missing <= found.MissingLength);
+            if (found.ComesOut) Assert.True(found.Bound <= cost && cost <= found.Cost);
+            else Assert.True(found.MissingBound <= missing);
+            if (found.IsProven) Interlocked.Increment(ref proven);
+        }, iter: 2000);
+        Assert.True(proven > 1500, $"{proven}");
+    }
+
+    // Packs of 12 loops, coils of 30 and of 20 at prices that have little in common, and offcuts: the bound of coils begun in parts stays below.
+    [Fact]
+    public void Where_prices_differ_the_least_cost_is_proven_too()
+    {
+        (int, int)[] items = [(431, 9), (1318, 10), (651, 1), (885, 4), (1757, 4), (1113, 2), (640, 2)];
+        var problem = new CuttingProblem([.. items.Select(i => new CutItem(i.Item1, i.Item2))],
+            [new BarKind(2160, null, 320), new BarKind(5400, null, 750), new BarKind(3600, 5, 500), new BarKind(700, 1, 0), new BarKind(1200, 1, 0)]);
+        Assert.False(CuttingSearch.Solve(problem, effort: 1).IsProven);
+        var found = CuttingSearch.Solve(problem);
+        CuttingChecks.Holds(problem, found);
+        Assert.True(found.IsProven, $"{found.Cost} {found.Bound}");
+    }
+
     [Fact]
     public void Stopped_at_once_it_still_gives_a_way_and_a_bound_that_hold()
     {

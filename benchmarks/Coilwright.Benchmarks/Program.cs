@@ -1,3 +1,4 @@
+using Coilwright.Benchmarks.Buying;
 using Coilwright.Benchmarks.Cutting;
 using Coilwright.Benchmarks.Draws;
 using Coilwright.Benchmarks.Ideas;
@@ -8,7 +9,7 @@ using Coilwright.Benchmarks.Sheet;
 using Coilwright.Benchmarks.Size;
 
 // Every claim that is measured. See benchmarks/README.md.
-Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim, RivalClaim.Claim, CutClaim.Claim];
+Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim, RivalClaim.Claim, CutClaim.Claim, BuyingClaim.Claim];
 
 const string RoundsOption = "--rounds=";
 var rounds = 3;

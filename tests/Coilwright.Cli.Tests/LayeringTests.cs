@@ -32,6 +32,7 @@ public class LayeringTests
     [
         ["Faults"],
         ["Measures"],
+        ["Buying"],
         ["Numerics", "Geometry", "Colour"],
         ["Beads", "StringingMaterials", "Findings"],
         ["Stringing"],

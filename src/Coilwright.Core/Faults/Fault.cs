@@ -295,6 +295,21 @@ public static class FaultCodes
 
     /// <summary>A text to be printed holds characters that the typeface lacks; {characters} lists them, {more} counts those not listed and is empty when all are.</summary>
     public const string DocumentGlyphsMissing = "document.glyphs-missing";
+
+    /// <summary>An offer says no price.</summary>
+    public const string BuyingNoPrice = "buying.no-price";
+
+    /// <summary>The first price step is not from one unit.</summary>
+    public const string BuyingFirstStep = "buying.first-step";
+
+    /// <summary>A price step is from no more units than the one from {before} on.</summary>
+    public const string BuyingStepsOverlap = "buying.steps-overlap";
+
+    /// <summary>A supplier is listed twice.</summary>
+    public const string BuyingSupplierTwice = "buying.supplier-twice";
+
+    /// <summary>Money is given more finely than in ten-thousandths.</summary>
+    public const string BuyingTooFine = "buying.too-fine";
 }
 
 /// <summary>The words that <see cref="FaultCodes.FieldType"/> uses for JSON types, and the kinds of number asked for.</summary>

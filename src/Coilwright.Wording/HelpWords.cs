@@ -45,6 +45,9 @@ public sealed record HelpWords
     /// <summary><c>--paper</c>.</summary>
     public required string SheetPaper { get; init; }
 
+    /// <summary><c>--sizes</c> of <c>sheet</c>.</summary>
+    public required string SheetSizes { get; init; }
+
     /// <summary><c>--large-print</c>.</summary>
     public required string SheetLargePrint { get; init; }
 

@@ -24,10 +24,11 @@ internal static class SheetCommand
         var paper = new Option<string?>("--paper") { Description = words.SheetPaper, HelpName = "a4|letter" };
         var large = new Option<bool>("--large-print") { Description = words.SheetLargePrint };
         var grey = new Option<bool>("--greyscale") { Description = words.SheetGreyscale };
+        var sizes = new Option<string?>("--sizes") { Description = words.SheetSizes, HelpName = "WRISTS" };
         var wrist = new Option<string?>("--wrist") { Description = words.Wrist, HelpName = "MM" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
-        var command = new Command("sheet", words.Sheet) { piece, folder, paper, large, grey, wrist, language, json };
+        var command = new Command("sheet", words.Sheet) { piece, folder, paper, large, grey, sizes, wrist, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -39,6 +40,8 @@ internal static class SheetCommand
                 LargePrint = parsed.GetValue(large),
                 Greyscale = parsed.GetValue(grey),
             };
+            var asked = parsed.GetValue(sizes);
+            var wrists = asked is null or UsualSizes ? ImmutableArray<double>.Empty : WristsOption.Read(parsed, sizes, faults);
             LanguageOption.Check(parsed, language, faults);
             if (parsed.GetValue(folder) is not { Length: > 0 } target)
             {
@@ -48,7 +51,7 @@ internal static class SheetCommand
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
-            var made = await Task.Run(() => DrawAsync(path, target, request, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => DrawAsync(path, target, request, asked is null ? null : wrists, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
             var code = made.Reckoned!.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
             return output.IsJson
@@ -58,16 +61,19 @@ internal static class SheetCommand
         return command;
     }
 
-    private static async Task<Made> DrawAsync(string path, string target, ReckonRequest request, PageSetup setup, Language language, CancellationToken cancel)
+    // Stands for the wrists that nobody has to name.
+    private const string UsualSizes = "usual";
+
+    private static async Task<Made> DrawAsync(string path, string target, ReckonRequest request, ImmutableArray<double>? wrists, PageSetup setup, Language language, CancellationToken cancel)
     {
         var data = DataFiles.LoadDefault();
         if (data.Data is not { } known) return new Made([.. data.Faults], null);
         var read = PieceFile.ReadFrom(path, known);
         if (read.Piece is not { } piece) return new Made([.. read.Faults], path);
-        // The sizes are half of the work: they are made beside what does not need them.
-        var sizing = Task.Run(() => piece.Order.Count <= SizesRequest.MostBeadsUnasked ? Grader.Of(piece, known, new SizesRequest(UsualWrists.Few(piece, known)), null, cancel) : null, cancel);
+        // Sizes take longer than the rest: they are made beside it, and the drawings beside the pages.
+        var sizing = Task.Run(() => wrists is { } of ? Grader.Of(piece, known, new SizesRequest(of.IsEmpty ? UsualWrists.Few(piece, known) : of), null, cancel) : null, cancel);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
-        DocumentFile[] drawings = [.. DocumentFiles.Drawings(DocumentKinds.PatternSheet, reckoned, setup, language)];
+        var drawing = Task.Run(() => DocumentFiles.Drawings(DocumentKinds.PatternSheet, reckoned, setup, language).ToArray(), cancel);
         var sizes = await sizing.ConfigureAwait(false);
         cancel.ThrowIfCancellationRequested();
 
@@ -78,7 +84,7 @@ internal static class SheetCommand
             cancel.ThrowIfCancellationRequested();
             files.Add(file);
         }
-        files.AddRange(drawings);
+        files.AddRange(await drawing.ConfigureAwait(false));
         if (SafeFile.MakeFolder(target) is { } refused) return new Made([refused], target);
         var written = ImmutableArray.CreateBuilder<string>();
         foreach (var file in files.Where(f => f.Faults.IsEmpty))

@@ -14,7 +14,7 @@ public sealed record SizesRequest(ImmutableArray<double> WristsMm, int Effort = 
     public const int MostWrists = 40;
 
     /// <summary>Enough that more finds little, and a table of sizes is there in seconds.</summary>
-    public const int UsualEffort = 2;
+    public const int UsualEffort = 1;
 
     /// <summary>Beads of a piece up to which sizes are made soon enough for one who did not ask for them, as on a sheet. Our choice: bracelets have fewer.</summary>
     public const int MostBeadsUnasked = 500;

@@ -19,6 +19,7 @@ internal static class EnglishHelp
         Seconds = "Look so many seconds at most instead; what was found till then is taken.",
         SheetOut = "The folder to write into; it is made if it is not there. Files of the same name are replaced.",
         SheetPaper = "The paper: a4 or letter. Without it: a4.",
+        SheetSizes = "Print too what the design takes on other wrists: 145,160,175, or usual for those it is to be good on, else adults'. Takes a little longer.",
         SheetLargePrint = "Set everything half as large again. Strips stay at true size.",
         SheetGreyscale = "Print in greys.",
         SheetWritten = "Written: {file}",

@@ -19,6 +19,7 @@ internal static class GermanHelp
         Seconds = "Stattdessen höchstens so viele Sekunden suchen; was bis dahin gefunden ist, gilt.",
         SheetOut = "Der Ordner, in den geschrieben wird; er wird angelegt, wenn es ihn nicht gibt. Dateien mit demselben Namen werden ersetzt.",
         SheetPaper = "Das Papier: a4 oder letter. Ohne Angabe: a4.",
+        SheetSizes = "Auch drucken, was der Entwurf an anderen Handgelenken braucht: 145,160,175, oder usual für die, an denen er gut sein soll, sonst die von Erwachsenen. Dauert etwas länger.",
         SheetLargePrint = "Alles um die Hälfte größer setzen. Streifen bleiben in Originalgröße.",
         SheetGreyscale = "In Grautönen drucken.",
         SheetWritten = "Geschrieben: {file}",

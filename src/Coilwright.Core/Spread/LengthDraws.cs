@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Numerics;
 using MathNet.Numerics.Distributions;

@@ -21,7 +21,8 @@ public static class RandomLists
         var made = BuyingList.TryMake(
             wants.Select((amount, i) => new Want($"item {i}", amount)),
             offers.Select(o => new Offer($"item {o.Item}", $"shop {o.Supplier}", "bag", o.Holds,
-                o.Less == 0 ? [new PriceStep(1, o.Price)] : [new PriceStep(1, o.Price), new PriceStep(2, Math.Max(0, o.Price - o.Less + 2.5m))]) { Most = o.Most }),
+                o.Less == 0 ? [new PriceStep(1, o.Price)] : [new PriceStep(1, o.Price), new PriceStep(2, Math.Max(0, o.Price - o.Less + 2.5m))])
+            { Most = o.Most }),
             suppliers.Select((s, i) => sized ? new Supplier($"shop {i}", s.Least, s.Freight, s.IsFree ? s.Free : null) : new Supplier($"shop {i}", 0, s.Freight)),
             out var list, out var faults);
         return made ? list! : throw new InvalidOperationException(string.Join('\n', faults));

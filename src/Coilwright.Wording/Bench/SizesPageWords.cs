@@ -12,7 +12,7 @@ public sealed record SizesPageWords
     /// <summary>The box for one more wrist.</summary>
     public required string Add { get; init; }
 
-    /// <summary>Leaves a wrist out: {wristMm}.</summary>
+    /// <summary>Leaves out the wrist that stands before it.</summary>
     public required string LeaveOut { get; init; }
 
     /// <summary>Goes back to the usual wrists.</summary>

@@ -45,7 +45,9 @@ public sealed class ShelfTroubleTests(BenchInBrowser browser)
             var asked = new TaskCompletionSource<string>();
             page.Dialog += async (_, dialog) =>
             {
-                await dialog.DismissAsync();
+                // She stays when she is asked. Once all is written the question goes a moment after the note does: whoever leaves in between is asked for nothing.
+                if (asked.Task.IsCompleted) await dialog.AcceptAsync();
+                else await dialog.DismissAsync();
                 asked.TrySetResult(dialog.Type);
             };
             await page.CloseAsync(new PageCloseOptions { RunBeforeUnload = true });

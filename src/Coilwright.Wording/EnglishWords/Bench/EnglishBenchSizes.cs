@@ -8,7 +8,7 @@ internal static class EnglishBenchSizes
         Lead = "The same design on other wrists: as many turns on each. Spacers are put in or taken out first, then whole groups at the ends; the focal and the groups stay as they are.",
         Wrists = "For these wrists",
         Add = "One more wrist",
-        LeaveOut = "Leave out {wristMm:exact}",
+        LeaveOut = "leave out",
         Usual = "The usual wrists",
         UsualHint = "The usual wrists are those that the piece is to be good on, else ten from small to large women's and men's.",
         Enough = "Those are as many as can be made at once: {max}.",

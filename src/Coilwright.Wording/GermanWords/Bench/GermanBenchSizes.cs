@@ -8,7 +8,7 @@ internal static class GermanBenchSizes
         Lead = "Derselbe Entwurf an anderen Handgelenken, überall in gleich vielen Windungen. Zuerst ändern sich Zwischenperlen, dann ganze Gruppen an den Enden; Blickfang und Gruppen bleiben, wie sie sind.",
         Wrists = "Für diese Handgelenke",
         Add = "Noch ein Handgelenk",
-        LeaveOut = "{wristMm:exact} weglassen",
+        LeaveOut = "weglassen",
         Usual = "Die üblichen Handgelenke",
         UsualHint = "Üblich sind die, an denen das Stück gut sein soll, sonst zehn von schmalen bis kräftigen von Frauen und Männern.",
         Enough = "Mehr als {max} gehen nicht auf einmal.",

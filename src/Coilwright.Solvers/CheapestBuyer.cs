@@ -19,11 +19,10 @@ public sealed class CheapestBuyer(int effort = 1) : IBuyer
     public BuyingPlan? Find(BuyingList list, IProgress<BuyingPlan>? progress = null, CancellationToken cancel = default)
     {
         if (!list.Missing.IsEmpty) return null;
-        var known = SupplierSets.CanDo(list);
-        decimal bound = 0;
-        var first = known ? SupplierSets.Search(list, progress, cancel, out bound) : null;
+        var least = SupplierSets.CanDo(list) ? SupplierSets.LeastBySet(list, cancel) : null;
+        var first = SupplierSets.Search(list, least, progress, cancel, out var bound);
         if (first is { IsProven: true } || cancel.IsCancellationRequested) return first;
-        return new Model(list, known ? SupplierSets.LeastBySet(list, cancel) : null, first).Solve(effort, bound, progress, cancel);
+        return new Model(list, least, first).Solve(effort, bound, progress, cancel);
     }
 
     private sealed class Model
@@ -76,7 +75,7 @@ public sealed class CheapestBuyer(int effort = 1) : IBuyer
             _units[o] = _model.NewIntVar(0, most, $"units of {o}");
             _model.AddHint(_units[o], hinted);
             _model.Add(_units[o] <= most * (LinearExpr)sends);
-            if (offer.Prices.Length == 1) return _units[o] * Grains(offer.Prices[0].Price);
+            if (offer.Prices.Length == 1) return _units[o] * BuyingList.Grains(offer.Prices[0].Price);
             var (steps, chosen, costs) = (new List<LinearExpr>(), new List<LinearExpr>(), new List<LinearExpr>());
             for (var p = 0; p < offer.Prices.Length && offer.Prices[p].From <= most; p++)
             {
@@ -89,7 +88,7 @@ public sealed class CheapestBuyer(int effort = 1) : IBuyer
                 _model.AddHint(units, here ? hinted : 0);
                 steps.Add(units);
                 chosen.Add(at);
-                costs.Add(units * Grains(offer.Prices[p].Price));
+                costs.Add(units * BuyingList.Grains(offer.Prices[p].Price));
             }
             _model.Add(LinearExpr.Sum(chosen) <= 1);
             _model.Add(LinearExpr.Sum(steps) == _units[o]);
@@ -111,19 +110,19 @@ public sealed class CheapestBuyer(int effort = 1) : IBuyer
         private LinearExpr Freight(int s, LinearExpr goods, BoolVar sends)
         {
             var supplier = _list.Suppliers[s];
-            if (supplier.LeastOrder > 0) _model.Add(goods >= Grains(supplier.LeastOrder) * (LinearExpr)sends);
-            if (supplier.FreeFrom is not { } from) return Grains(supplier.Freight) * (LinearExpr)sends;
+            if (supplier.LeastOrder > 0) _model.Add(goods >= BuyingList.Grains(supplier.LeastOrder) * (LinearExpr)sends);
+            if (supplier.FreeFrom is not { } from) return BuyingList.Grains(supplier.Freight) * (LinearExpr)sends;
             var free = _model.NewBoolVar($"{supplier.Name} sends free");
-            _model.Add(goods >= Grains(from) * (LinearExpr)free);
+            _model.Add(goods >= BuyingList.Grains(from) * (LinearExpr)free);
             _model.AddImplication(free, sends);
             _model.AddHint(free, _first?.Orders.Any(order => order.Supplier == s && order.Freight == 0) == true ? 1 : 0);
-            return Grains(supplier.Freight) * (sends - (LinearExpr)free);
+            return BuyingList.Grains(supplier.Freight) * (sends - (LinearExpr)free);
         }
 
         // A set from which not everything can be had is forbidden by a sum that no plan reaches.
         private void AtLeastAsItsSet(LinearExpr total, BoolVar[] sends, long[] leastBySet)
         {
-            var dearest = leastBySet.Where(l => l < long.MaxValue / 4).Max();
+            var dearest = leastBySet.Where(l => l < SupplierSets.Never).Max();
             var set = _model.NewIntVar(0, leastBySet.Length - 1, "set");
             _model.Add(set == LinearExpr.Sum(sends.Select((s, i) => s * (1L << i))));
             _model.AddAllowedAssignments([set]).AddTuples(Tuples(leastBySet));
@@ -134,13 +133,11 @@ public sealed class CheapestBuyer(int effort = 1) : IBuyer
 
         private static long[,] Tuples(long[] leastBySet)
         {
-            var sets = Enumerable.Range(0, leastBySet.Length).Where(s => leastBySet[s] < long.MaxValue / 4).ToArray();
+            var sets = Enumerable.Range(0, leastBySet.Length).Where(s => leastBySet[s] < SupplierSets.Never).ToArray();
             var tuples = new long[sets.Length, 1];
             for (var i = 0; i < sets.Length; i++) tuples[i, 0] = sets[i];
             return tuples;
         }
-
-        private static long Grains(decimal money) => (long)(money / BuyingList.Grain);
 
         private sealed class Told(Model model, decimal bound, IProgress<BuyingPlan> progress) : CpSolverSolutionCallback
         {

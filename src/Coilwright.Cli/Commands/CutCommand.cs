@@ -97,11 +97,11 @@ internal static class CutCommand
         return new Made(plan, [], null) { SayStop = stops.ToImmutable(), Afterwards = after.IsEmpty ? null : WireFile.Write(new WireAtHand(after, rules)) };
     }
 
-    // The piece's own name, my-bracelet of my-bracelet.piece.json; the whole path where two pieces have the same.
+    // The piece's own name; the whole path where two pieces have the same.
     private static string[] NamesOf(string[] paths)
     {
-        string[] names = [.. paths.Select(path => Path.GetFileName(path) is var name && name.IndexOf('.', StringComparison.Ordinal) is var dot and > 0 ? name[..dot] : name)];
-        return [.. names.Select((name, p) => names.Count(n => n == name) > 1 || name.Length == 0 ? paths[p] : name)];
+        string[] names = [.. paths.Select(FileStem.Of)];
+        return [.. names.Select((name, p) => names.Count(n => n == name) > 1 ? paths[p] : name)];
     }
 
     private static int[] ReadCounts(string[] texts, string option, string[] names, List<Fault> faults)

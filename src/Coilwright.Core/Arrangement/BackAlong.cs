@@ -112,7 +112,7 @@ internal sealed class BackAlong
                 var way = ways[w];
                 var (newest, r) = (way.State % _sweep.Ways[g], way.State / _sweep.Ways[g]);
                 var beads = way.Beads + newest * _radix[kind];
-                if (!CanKeep(beads, g, leastMm[g], mostMm[g], leastOfKind[g])) continue;
+                if (!CanKeep(beads, leastMm[g], mostMm[g], leastOfKind[g], leastOfKind[n])) continue;
                 var cost = way.Cost + _prices[kind] * (_problem.Gaps[g].Least + newest - _problem.Start[g]);
                 for (var d = 0; d < oldest; d++)
                 {
@@ -141,26 +141,17 @@ internal sealed class BackAlong
     }
 
     // Whether gaps before this one can still make length and stock come out.
-    private bool CanKeep(long beads, int g, double leastMm, double mostMm, int[] leastOfKind)
+    private bool CanKeep(long beads, double leastMm, double mostMm, int[] leastBefore, int[] leastOfAll)
     {
         double mm = 0;
-        for (var k = 0; k < leastOfKind.Length; k++)
+        for (var k = 0; k < leastBefore.Length; k++)
         {
-            var more = (int)(beads % _radix[k + 1] / _radix[k]) + LeastFrom(g, k);
+            var more = (int)(beads % _radix[k + 1] / _radix[k]) + leastOfAll[k] - leastBefore[k];
             mm += more * _problem.StepMm[k];
-            if (_problem.MostMoreOfKind[k] != int.MaxValue && more + leastOfKind[k] > _problem.MostMoreOfKind[k]) return false;
+            if (_problem.MostMoreOfKind[k] != int.MaxValue && more + leastBefore[k] > _problem.MostMoreOfKind[k]) return false;
         }
         // A hair of room for rounding; whoever comes through is asked in full.
         return mm + mostMm >= -_problem.ShorterMm - 1e-6 && mm + leastMm <= _problem.LongerMm + 1e-6;
-    }
-
-    // Fewest beads of a kind from a gap on, above what is strung.
-    private int LeastFrom(int g, int kind)
-    {
-        var least = 0;
-        for (var i = g; i < _problem.Count; i++)
-            if (_problem.Kinds[i] == kind) least += _problem.Gaps[i].Least - _problem.Start[i];
-        return least;
     }
 
     private int KeyOf(TurnSweep.Cut cut, int g, int oldest, int rest, int newest)

@@ -15,6 +15,9 @@ public sealed record BuyingList
     /// <summary>Money is counted in ten-thousandths of the currency, so that sums are exact.</summary>
     public const decimal Grain = 0.0001m;
 
+    /// <summary>An amount in ten-thousandths.</summary>
+    public static long Grains(decimal money) => (long)(money / Grain);
+
     /// <summary>Most that any price or order may be.</summary>
     public const decimal MostMoney = 10_000_000m;
 

@@ -17,8 +17,8 @@ public sealed class SupplierSets : IBuyer
     private const double MostSteps = 2e9;
     private const int MostMissing = 200_000;
 
-    // More than any sum of money on a list.
-    private const long Never = long.MaxValue / 4;
+    /// <summary>What cannot be had costs this, in ten-thousandths: more than any sum on a list.</summary>
+    public const long Never = long.MaxValue / 4;
 
     /// <summary>Whether a list is small enough to be gone through.</summary>
     public static bool CanDo(BuyingList list)
@@ -35,16 +35,16 @@ public sealed class SupplierSets : IBuyer
     }
 
     /// <inheritdoc/>
-    public BuyingPlan? Find(BuyingList list, IProgress<BuyingPlan>? progress = null, CancellationToken cancel = default) => Search(list, progress, cancel, out _);
+    public BuyingPlan? Find(BuyingList list, IProgress<BuyingPlan>? progress = null, CancellationToken cancel = default) => Search(list, LeastBySet(list, cancel), progress, cancel, out _);
 
     /// <summary>Looks for the cheapest plan, and for a bound where no plan is found.</summary>
     /// <param name="list">What is wanted; nothing is missing, and <see cref="CanDo"/> says yes.</param>
+    /// <param name="least">What each set costs at least: <see cref="LeastBySet"/>; null when that was stopped.</param>
     /// <param name="progress">Is told of each better one.</param>
     /// <param name="cancel">Stops the search.</param>
     /// <param name="bound">No plan costs less.</param>
-    public static BuyingPlan? Search(BuyingList list, IProgress<BuyingPlan>? progress, CancellationToken cancel, out decimal bound)
+    public static BuyingPlan? Search(BuyingList list, long[]? least, IProgress<BuyingPlan>? progress, CancellationToken cancel, out decimal bound)
     {
-        var least = LeastBySet(list, cancel);
         bound = 0;
         if (least is null) return null;
         var sets = Enumerable.Range(0, least.Length).Where(s => least[s] < Never).OrderBy(s => least[s]).ThenBy(s => BitOperations.PopCount((uint)s)).ToArray();
@@ -63,8 +63,8 @@ public sealed class SupplierSets : IBuyer
         return best;
     }
 
-    /// <summary>For every set of suppliers, each a bit, the least that a plan costs which buys from all of them and nobody else; in ten-thousandths; a quarter of the largest whole number where it
-    /// cannot be had. Null when it was stopped.</summary>
+    /// <summary>For every set of suppliers, each a bit, the least that a plan costs which buys from all of them and nobody else; in ten-thousandths; <see cref="Never"/>
+    /// where something cannot be had. Null when it was stopped.</summary>
     public static long[]? LeastBySet(BuyingList list, CancellationToken cancel)
     {
         var least = new long[1 << list.Suppliers.Length];
@@ -80,9 +80,7 @@ public sealed class SupplierSets : IBuyer
     }
 
     // Who sends free from some size on may send free.
-    private static long LeastSending(Supplier supplier) => supplier.FreeFrom is null ? Units(supplier.Freight) : 0;
-
-    private static long Units(decimal money) => (long)(money / BuyingList.Grain);
+    private static long LeastSending(Supplier supplier) => supplier.FreeFrom is null ? BuyingList.Grains(supplier.Freight) : 0;
 
     // One item: what it costs at least from a set of suppliers.
     private sealed class Covering
@@ -130,7 +128,7 @@ public sealed class SupplierSets : IBuyer
             var (holds, most) = (_list.Offers[offer].Holds / _unit, MostUnits(offer));
             for (var units = 1; units <= most; units++)
             {
-                var cost = Units(_list.Offers[offer].Cost(units));
+                var cost = BuyingList.Grains(_list.Offers[offer].Cost(units));
                 for (var q = 1; q < after.Length; q++)
                 {
                     var so = before[(int)Math.Max(0, q - (long)units * holds)] + cost;

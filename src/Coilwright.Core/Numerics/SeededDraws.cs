@@ -36,9 +36,14 @@ public readonly struct SeededDraws(ulong seed, ulong stream)
     public (Vector256<double> Lower, Vector256<double> Upper) SignedHalvesFrom(ulong first)
     {
         var bits = Mix(Vector256.Create(unchecked(_base + (first + 1) * Weyl)) + Further);
-        return (Signed(bits << 32), Signed(bits & Vector256.Create(0xFFFFFFFF00000000UL)));
+        return (Fraction(bits << 32), Fraction(bits & Vector256.Create(0xFFFFFFFF00000000UL)));
 
-        static Vector256<double> Signed(Vector256<ulong> half) => Vector256.ConvertToDouble(half.AsInt64()) * (HalfStep / (1UL << 32)) + Vector256.Create(0.5 * HalfStep);
+        // A half in the upper 32 bits of a whole number, read with its sign; then the middle of its step.
+        static Vector256<double> Fraction(Vector256<ulong> half)
+        {
+            var wholes = Vector256.ConvertToDouble(half.AsInt64());
+            return wholes * (HalfStep / (1UL << 32)) + Vector256.Create(0.5 * HalfStep);
+        }
     }
 
     /// <summary>The finaliser.</summary>

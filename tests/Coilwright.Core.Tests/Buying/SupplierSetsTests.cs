@@ -20,7 +20,7 @@ public class SupplierSetsTests
     public void Where_orders_must_be_of_a_size_the_bound_holds_and_what_is_found_can_be_bought() => RandomLists.Any(sized: true).Sample(list =>
     {
         var cheapest = RandomLists.Cheapest(list);
-        var found = SupplierSets.Search(list, null, CancellationToken.None, out var bound);
+        var found = SupplierSets.Search(list, SupplierSets.LeastBySet(list, CancellationToken.None), null, CancellationToken.None, out var bound);
         if (cheapest is not null) Assert.True(bound <= cheapest.Total);
         if (found is null) return;
         Assert.True(found.Total >= cheapest!.Total && found.Bound <= cheapest.Total);

@@ -35,7 +35,7 @@ public class OrderFinderTests
         var found = new EveryOrder().Find(signs)!;
         Assert.True(found.IsProven);
         // Whole numbers, each of them halves added up.
-        Assert.Equal(least, found.Loss, 9);
+        Assert.Equal(least, found.Loss, 1e-9);
         Assert.True(new OrderDescent(2, 200).Find(signs)!.Loss >= least - 1e-9);
     }
 
@@ -122,8 +122,8 @@ public class OrderFinderTests
             Assert.Equal(allowed.Length == 0, found is null);
             if (found is null) return;
             // Sums of a handful of squares of small fractions.
-            Assert.Equal(allowed.Min(order => LossOf(loss, order)), found.Loss, 9);
-            Assert.Equal(LossOf(loss, found.Things), found.Loss, 9);
+            Assert.Equal(allowed.Min(order => LossOf(loss, order)), found.Loss, 1e-9);
+            Assert.Equal(LossOf(loss, found.Things), found.Loss, 1e-9);
             Assert.Contains(allowed, order => order.SequenceEqual(found.Things));
         }, iter: 3000);
 
@@ -174,7 +174,7 @@ public class OrderFinderTests
         Assert.All(all, order => Assert.Equal(order, order.Reverse()));
         var found = new OrderDescent(4, 100).Find(problem)!;
         Assert.Equal(found.Things, found.Things.Reverse());
-        Assert.Equal(new EveryOrder().Find(problem)!.Loss, found.Loss, 9);
+        Assert.Equal(new EveryOrder().Find(problem)!.Loss, found.Loss, 1e-9);
     }
 
     [Fact]
@@ -191,7 +191,7 @@ public class OrderFinderTests
         var descent = new OrderDescent(6, 1500, 7);
         var (one, other) = (descent.Find(problem)!, descent.Find(problem)!);
         Assert.Equal(one.Things, other.Things);
-        Assert.Equal(new EveryOrder().Find(problem)!.Loss, one.Loss, 9);
+        Assert.Equal(new EveryOrder().Find(problem)!.Loss, one.Loss, 1e-9);
         // One start after the other, as on a machine with one core.
         Assert.Equal(one.Things, OnOneThread.Run(() => descent.Find(problem)!).Things);
     }
@@ -262,7 +262,7 @@ public class OrderFinderTests
         var chance = EchoLoss.ChanceOf(counts) is var c && c < 1 ? c : 0;
         var sum = Enumerable.Range(1, n - 1).Sum(k =>
             Math.Pow((Enumerable.Range(0, n - k).Count(i => order[i] == order[i + k]) - chance * (n - k)) / (1 - chance), 2));
-        Assert.Equal(sum, score.Loss, 9);
+        Assert.Equal(sum, score.Loss, 1e-9);
         return sum;
     }
 

@@ -30,7 +30,7 @@ public class LineBreakerTests
     {
         var line = LineBreaker.Break("one   two", Look, Width("one two"))[0];
         Assert.Equal("one   ", line.Runs[0].Text);
-        Assert.Equal(Width("one"), line.Width, 9);
+        Assert.Equal(Width("one"), line.Width, 1e-9);
     }
 
     [Theory]
@@ -86,7 +86,7 @@ public class LineBreakerTests
     {
         var line = Assert.Single(LineBreaker.Break("one " + RichText.Strong("two") + RichText.Emphasis(" three"), Look, 1000));
         Assert.Equal([FaceStyle.Regular, FaceStyle.Bold, FaceStyle.Italic], line.Runs.Select(r => r.Face));
-        for (var i = 1; i < line.Runs.Length; i++) Assert.Equal(line.Runs[i - 1].X + line.Runs[i - 1].Width, line.Runs[i].X, 9);
+        for (var i = 1; i < line.Runs.Length; i++) Assert.Equal(line.Runs[i - 1].X + line.Runs[i - 1].Width, line.Runs[i].X, 1e-9);
     }
 
     [Fact]

@@ -93,7 +93,7 @@ public sealed partial class PatternSheetTests : IDisposable
         var reckoned = DrawnPieces.Reckoned(name);
         var strips = TurnStrip.Of(reckoned, Languages.English);
         Assert.Equal(reckoned.Lie.Count, strips.Sum(s => s.Beads));
-        Assert.Equal(reckoned.Lie.BeadedMm, strips.Sum(s => s.WireMm), 6);
+        Assert.Equal(reckoned.Lie.BeadedMm, strips.Sum(s => s.WireMm), 1e-6);
     }
 
     [Theory, MemberData(nameof(Names))]

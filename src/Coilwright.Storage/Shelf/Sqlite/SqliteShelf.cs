@@ -125,7 +125,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
         if (PieceRules.OfTitle(piece.Title) is [var slip, ..]) return new ShelfAnswer.NotKept(slip);
         var id = Guid.CreateVersion7(_clock.GetUtcNow());
         Execute(connection, "INSERT INTO pieces (id) VALUES ($id)", ("$id", NameOf(id)));
-        var head = new Head(id, 1, 1, null, null, false);
+        var head = ShelfHead.First(id);
         Add(connection, head, 0, ShelfSteps.Added, null, piece);
         return new ShelfAnswer.Kept(Shelved(piece, head));
     }, answer => answer is ShelfAnswer.Kept, fault => new ShelfAnswer.NotKept(fault), cancel);
@@ -133,7 +133,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     /// <inheritdoc/>
     public Task<ShelfAnswer> ChangeAsync(Guid id, long seen, ShelfChange change, CancellationToken cancel = default) => StepAsync(id, seen, (connection, now) =>
     {
-        var next = now with { Revision = now.Revision + 1, ContentOf = now.Revision + 1, UndoTo = now.Revision, RedoTo = null };
+        var next = now.Changed;
         Add(connection, next, seen, change.What, change.Edit, change.After);
         // The piece as it was handed over, so that the parts of its text keep their ids.
         return new ShelfAnswer.Kept(Shelved(change.After, next));
@@ -143,22 +143,21 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     public Task<ShelfAnswer> UndoAsync(Guid id, long seen, CancellationToken cancel = default) => StepAsync(id, seen, (connection, now) =>
     {
         if (now.UndoTo is not { } to) return new ShelfAnswer.Nothing(Shelved(connection, now));
-        var before = StepOf(connection, id, to)!;
-        return Again(connection, before with { Revision = now.Revision + 1, RedoTo = now.Revision }, seen, ShelfSteps.Undone);
+        return Again(connection, now.Undone(StepOf(connection, id, to)!), seen, ShelfSteps.Undone);
     }, cancel);
 
     /// <inheritdoc/>
     public Task<ShelfAnswer> RedoAsync(Guid id, long seen, CancellationToken cancel = default) => StepAsync(id, seen, (connection, now) =>
     {
         if (now.RedoTo is not { } to) return new ShelfAnswer.Nothing(Shelved(connection, now));
-        return Again(connection, StepOf(connection, id, to)! with { Revision = now.Revision + 1 }, seen, ShelfSteps.Redone);
+        return Again(connection, now.Redone(StepOf(connection, id, to)!), seen, ShelfSteps.Redone);
     }, cancel);
 
     /// <inheritdoc/>
     public Task<ShelfAnswer> GoBackAsync(Guid id, long seen, long revision, CancellationToken cancel = default) => StepAsync(id, seen, (connection, now) =>
     {
         if (StepOf(connection, id, revision) is not { } there) return new ShelfAnswer.Missing();
-        return Again(connection, there with { Revision = now.Revision + 1, UndoTo = now.Revision, RedoTo = null }, seen, ShelfSteps.WentBack);
+        return Again(connection, now.WentBack(there), seen, ShelfSteps.WentBack);
     }, cancel);
 
     /// <inheritdoc/>
@@ -180,7 +179,7 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
         return new ShelfAnswer.Kept(Shelved(connection, now with { IsArchived = archived }));
     }, cancel);
 
-    private Task<ShelfAnswer> StepAsync(Guid id, long? seen, Func<SqliteConnection, Head, ShelfAnswer> step, CancellationToken cancel) => WriteAsync(connection =>
+    private Task<ShelfAnswer> StepAsync(Guid id, long? seen, Func<SqliteConnection, ShelfHead, ShelfAnswer> step, CancellationToken cancel) => WriteAsync(connection =>
     {
         if (HeadOf(connection, id) is not { } now) return new ShelfAnswer.Missing();
         if (seen is { } s && s != now.Revision) return new ShelfAnswer.Behind(Shelved(connection, now), StepsAfter(connection, id, s));
@@ -188,14 +187,14 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     }, answer => answer is ShelfAnswer.Kept, fault => new ShelfAnswer.NotKept(fault), cancel);
 
     /// <summary>A step to a state that is there already.</summary>
-    private ShelfAnswer.Kept Again(SqliteConnection connection, Head next, long seen, string what)
+    private ShelfAnswer.Kept Again(SqliteConnection connection, ShelfHead next, long seen, string what)
     {
         var piece = PieceOf(connection, next);
         Add(connection, next, seen, what, null, piece, isThere: true);
         return new ShelfAnswer.Kept(Shelved(piece, next));
     }
 
-    private void Add(SqliteConnection connection, Head step, long seen, string what, PieceEdit? edit, Piece piece, bool isThere = false) =>
+    private void Add(SqliteConnection connection, ShelfHead step, long seen, string what, PieceEdit? edit, Piece piece, bool isThere = false) =>
         Execute(connection, """
             INSERT INTO steps (piece, revision, seen, what, edit, at, title, content, content_of, undo_to, redo_to)
             VALUES ($piece, $revision, $seen, $what, $edit, $at, $title, $content, $content_of, $undo_to, $redo_to)
@@ -206,13 +205,13 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
 
     // Rows ---------------------------------------------------------------------------------------------------------------------------------
 
-    private static Head? HeadOf(SqliteConnection connection, Guid id)
+    private static ShelfHead? HeadOf(SqliteConnection connection, Guid id)
     {
         using var command = Command(connection, StepColumns + "WHERE s.piece = $piece ORDER BY s.revision DESC LIMIT 1", ("$piece", NameOf(id)));
         return HeadOf(command, id);
     }
 
-    private static Head? StepOf(SqliteConnection connection, Guid id, long revision)
+    private static ShelfHead? StepOf(SqliteConnection connection, Guid id, long revision)
     {
         using var command = Command(connection, StepColumns + "WHERE s.piece = $piece AND s.revision = $revision", ("$piece", NameOf(id)), ("$revision", revision));
         return HeadOf(command, id);
@@ -220,11 +219,11 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
 
     private const string StepColumns = "SELECT s.revision, s.content_of, s.undo_to, s.redo_to, p.archived FROM steps s JOIN pieces p ON p.id = s.piece ";
 
-    private static Head? HeadOf(SqliteCommand command, Guid id)
+    private static ShelfHead? HeadOf(SqliteCommand command, Guid id)
     {
         using var rows = command.ExecuteReader();
         return rows.Read()
-            ? new Head(id, rows.GetInt64(0), rows.GetInt64(1), rows.IsDBNull(2) ? null : rows.GetInt64(2), rows.IsDBNull(3) ? null : rows.GetInt64(3), rows.GetInt64(4) != 0)
+            ? new ShelfHead(id, rows.GetInt64(0), rows.GetInt64(1), rows.IsDBNull(2) ? null : rows.GetInt64(2), rows.IsDBNull(3) ? null : rows.GetInt64(3), rows.GetInt64(4) != 0)
             : null;
     }
 
@@ -247,12 +246,12 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
         return steps.ToImmutable();
     }
 
-    private ShelvedPiece Shelved(SqliteConnection connection, Head head) => Shelved(PieceOf(connection, head), head);
+    private ShelvedPiece Shelved(SqliteConnection connection, ShelfHead head) => Shelved(PieceOf(connection, head), head);
 
-    private static ShelvedPiece Shelved(Piece piece, Head head) =>
+    private static ShelvedPiece Shelved(Piece piece, ShelfHead head) =>
         new(head.Id, head.Revision, piece) { CanUndo = head.UndoTo is not null, CanRedo = head.RedoTo is not null, IsArchived = head.IsArchived };
 
-    private Piece PieceOf(SqliteConnection connection, Head step)
+    private Piece PieceOf(SqliteConnection connection, ShelfHead step)
     {
         using var command = Command(connection, "SELECT content, title FROM steps WHERE piece = $piece AND revision = $revision", ("$piece", NameOf(step.Id)), ("$revision", step.ContentOf));
         using var rows = command.ExecuteReader();
@@ -261,9 +260,6 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
         return read.Piece ?? throw new ShelfUnreadableException(Fault.Of(FaultCodes.ShelfPieceUnreadable, read.Faults[0].Field, read.Faults[0].Value,
             ("title", rows.GetString(1)), ("revision", step.ContentOf.ToString(CultureInfo.InvariantCulture)), ("detail", read.Faults[0].Code)));
     }
-
-    /// <summary>A step as it decides what comes after it.</summary>
-    private sealed record Head(Guid Id, long Revision, long ContentOf, long? UndoTo, long? RedoTo, bool IsArchived);
 
     // The file -----------------------------------------------------------------------------------------------------------------------------
 

@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using System.Globalization;
-using System.Reflection;
 using Coilwright.Core.Faults;
 using DbUp;
 using DbUp.Engine;
@@ -17,7 +17,7 @@ internal sealed record SqliteShelfFile(string Path, TimeSpan Patience, bool Read
     /// <summary>The mark by which a file is known as a shelf: "Coil".</summary>
     public const long ApplicationId = 0x436F696C;
 
-    private static readonly (string Name, string Text)[] Scripts = Embedded();
+    private static readonly ImmutableArray<SqlScript> Scripts = ShelfScripts.Of("sqlite");
 
     /// <summary>The newest form that this program knows: the number of the last script.</summary>
     public static long NewestForm => Scripts.Length;
@@ -119,7 +119,7 @@ internal sealed record SqliteShelfFile(string Path, TimeSpan Patience, bool Read
     {
         using var shared = new SharedConnection(connection);
         var result = DeployChanges.To.SqliteDatabase(shared)
-            .WithScripts(Scripts.Select(script => new SqlScript(script.Name, script.Text)))
+            .WithScripts(Scripts)
             .WithTransaction()
             .LogToNowhere()
             .Build().PerformUpgrade();
@@ -143,15 +143,5 @@ internal sealed record SqliteShelfFile(string Path, TimeSpan Patience, bool Read
                 Thread.Sleep(20);
             }
         }
-    }
-
-    private static (string, string)[] Embedded()
-    {
-        var assembly = Assembly.GetExecutingAssembly();
-        return [.. assembly.GetManifestResourceNames().Where(name => name.EndsWith(".sql", StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(name =>
-        {
-            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
-            return (name, reader.ReadToEnd());
-        })];
     }
 }

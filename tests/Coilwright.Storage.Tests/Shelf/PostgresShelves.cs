@@ -1,0 +1,38 @@
+using Coilwright.Core.Faults;
+using Coilwright.OwnDatabase;
+using Coilwright.Storage.Shelf.Postgres;
+
+namespace Coilwright.Storage.Tests.Shelf;
+
+/// <summary>Shelves in databases of a server of the tests' own.</summary>
+internal sealed class PostgresShelves : IDisposable
+{
+    private readonly List<PostgresShelf> _open = [];
+
+    /// <summary>A shelf in a new database.</summary>
+    public PostgresShelf Empty() => Open(NewDatabase());
+
+    public PostgresShelf Open(string way, TimeSpan? patience = null)
+    {
+        var opening = Opening(way, patience);
+        var shelf = opening is PostgresOpening.Opened opened ? opened.Shelf : throw new InvalidOperationException(Said(((PostgresOpening.NotOpened)opening).Why));
+        lock (_open) _open.Add(shelf);
+        return shelf;
+    }
+
+    private static string Said(Fault why) => $"{why.Code}: {string.Join(", ", why.Values.Values)}";
+
+    public static string NewDatabase() => Task.Run(async () => await (await PostgresServer.SharedAsync()).NewDatabaseAsync()).GetAwaiter().GetResult();
+
+    public static PostgresAddress Address(string way) => PostgresAddress.TryRead(way, out var address, out var fault) ? address : throw new InvalidOperationException(fault.ToString());
+
+    public static PostgresOpening Opening(string way, TimeSpan? patience = null) =>
+        PostgresShelf.Open(new PostgresShelfOptions(Address(way)) { Patience = patience ?? TimeSpan.FromSeconds(5) }, TestData.Data, TimeProvider.System);
+
+    public static Fault NotOpened(string way) => Assert.IsType<PostgresOpening.NotOpened>(Opening(way, TimeSpan.FromMilliseconds(200))).Why;
+
+    public void Dispose()
+    {
+        foreach (var shelf in _open) shelf.Dispose();
+    }
+}

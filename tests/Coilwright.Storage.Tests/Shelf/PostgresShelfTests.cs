@@ -169,7 +169,7 @@ public sealed class PostgresShelfTests : IDisposable
     public async Task Many_programs_that_start_at_once_make_one_shelf()
     {
         var way = NewDatabase();
-        var openings = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => Task.Run(() => PostgresShelves.Opening(way))));
+        var openings = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => Task.Run(() => OpeningAt(way))));
         foreach (var opening in openings)
         {
             await using var shelf = Assert.IsType<PostgresOpening.Opened>(opening).Shelf;

@@ -14,7 +14,7 @@ internal sealed class PostgresShelves : IDisposable
 
     public PostgresShelf Open(string way, TimeSpan? patience = null)
     {
-        var opening = Opening(way, patience);
+        var opening = OpeningAt(way, patience);
         var shelf = opening is PostgresOpening.Opened opened ? opened.Shelf : throw new InvalidOperationException(Said(((PostgresOpening.NotOpened)opening).Why));
         lock (_open) _open.Add(shelf);
         return shelf;
@@ -26,10 +26,10 @@ internal sealed class PostgresShelves : IDisposable
 
     public static PostgresAddress Address(string way) => PostgresAddress.TryRead(way, out var address, out var fault) ? address : throw new InvalidOperationException(fault.ToString());
 
-    public static PostgresOpening Opening(string way, TimeSpan? patience = null) =>
+    public static PostgresOpening OpeningAt(string way, TimeSpan? patience = null) =>
         PostgresShelf.Open(new PostgresShelfOptions(Address(way)) { Patience = patience ?? TimeSpan.FromSeconds(5) }, TestData.Data, TimeProvider.System);
 
-    public static Fault NotOpened(string way) => Assert.IsType<PostgresOpening.NotOpened>(Opening(way, TimeSpan.FromMilliseconds(200))).Why;
+    public static Fault WhyShut(string way) => Assert.IsType<PostgresOpening.NotOpened>(OpeningAt(way, TimeSpan.FromMilliseconds(200))).Why;
 
     public void Dispose()
     {

@@ -1,8 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using Coilwright.Storage;
-using Coilwright.Storage.Shelf.Sqlite;
-using Microsoft.Data.Sqlite;
 
 namespace Coilwright.KillWhileSaving;
 
@@ -24,42 +22,43 @@ public sealed record KillFigures(int Kills, int Acknowledged, long Steps, long U
 }
 
 /// <summary>Kills a program while it saves, again and again on one shelf, and looks afterwards whether all is there that it was told was kept.</summary>
-/// <remarks>Shows what a killed program loses (nothing that was acknowledged), not what a power cut does: for that <c>synchronous = FULL</c> stands.</remarks>
+/// <remarks>Shows what a killed program loses (nothing that was acknowledged), not what a power cut does: for that
+/// <c>synchronous = FULL</c> stands, and in a database <c>synchronous_commit</c>.</remarks>
 public static class KillCheck
 {
     /// <summary>Runs the check.</summary>
     /// <param name="kills">How often to kill.</param>
-    /// <param name="folder">An empty folder for the shelf.</param>
+    /// <param name="place">An empty place for the shelf.</param>
     /// <param name="progress">Told now and then; null for silence.</param>
-    public static async Task<KillFigures> RunAsync(int kills, string folder, TextWriter? progress = null)
+    public static async Task<KillFigures> RunAsync(int kills, KillPlace place, TextWriter? progress = null)
     {
         var acknowledged = new HashSet<string>(StringComparer.Ordinal);
         var problems = new List<string>();
         long unheard = 0;
         for (var kill = 1; kill <= kills; kill++)
         {
-            var heard = await KilledAsync(folder, kill);
+            var heard = await KilledAsync(place, kill);
             acknowledged.UnionWith(heard);
-            var opening = SqliteShelf.Open(new SqliteShelfOptions { Folder = folder }, DataFiles.LoadDefault().Data!, TimeProvider.System);
-            if (opening is not ShelfOpening.Opened { Shelf: var shelf })
+            var (shelf, why) = place.Open(DataFiles.LoadDefault().Data!);
+            if (shelf is null)
             {
-                problems.Add($"kill {kill}: {((ShelfOpening.NotOpened)opening).Why}");
+                problems.Add($"kill {kill}: {why}");
                 break;
             }
-            using (shelf)
+            using (shelf as IDisposable)
             {
                 var newest = (await shelf.ListAsync()).Select(line => line.Revision).DefaultIfEmpty(0).Max();
                 if (heard.Count > 0) unheard += newest - RevisionOf(heard[^1]);
             }
             if (kill % 20 == 0 && progress is not null) await progress.WriteLineAsync($"{kill} kills, {acknowledged.Count} acknowledged");
         }
-        return await LookAsync(folder, kills, acknowledged, unheard, problems);
+        return await LookAsync(place, kills, acknowledged, unheard, problems);
     }
 
     /// <summary>Starts a writer, kills it at some time, and gives what it told before.</summary>
-    private static async Task<List<string>> KilledAsync(string folder, int kill)
+    private static async Task<List<string>> KilledAsync(KillPlace place, int kill)
     {
-        using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), "write", folder])
+        using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), place.Verb, place.Way])
         {
             RedirectStandardOutput = true,
         })!;
@@ -81,10 +80,11 @@ public static class KillCheck
         return heard;
     }
 
-    private static async Task<KillFigures> LookAsync(string folder, int kills, HashSet<string> acknowledged, long unheard, List<string> problems)
+    private static async Task<KillFigures> LookAsync(KillPlace place, int kills, HashSet<string> acknowledged, long unheard, List<string> problems)
     {
         if (problems.Count > 0) return new KillFigures(kills, acknowledged.Count, 0, unheard, acknowledged.Count, problems);
-        using var shelf = ((ShelfOpening.Opened)SqliteShelf.Open(new SqliteShelfOptions { Folder = folder }, DataFiles.LoadDefault().Data!, TimeProvider.System)).Shelf;
+        var shelf = place.Open(DataFiles.LoadDefault().Data!).Shelf!;
+        using var closed = shelf as IDisposable;
         var there = new HashSet<string>(StringComparer.Ordinal);
         long steps = 0;
         foreach (var line in await shelf.ListAsync())
@@ -96,11 +96,7 @@ public static class KillCheck
                 if (await shelf.OpenAsync(line.Id, step.Revision) is { } piece)
                     there.Add(Writer.Line(line.Id, step.Revision, piece));
         }
-        using var connection = new SqliteConnection($"Data Source={shelf.FilePath};Pooling=False");
-        connection.Open();
-        using var command = connection.CreateCommand();
-        command.CommandText = "PRAGMA integrity_check";
-        if (command.ExecuteScalar() is not "ok") problems.Add("the file is not sound");
+        if (await place.LookAsync() is { } unsound) problems.Add(unsound);
         return new KillFigures(kills, acknowledged.Count, steps, unheard, acknowledged.Count(state => !there.Contains(state)), problems);
     }
 

@@ -4,7 +4,6 @@ using Coilwright.Core.Editing;
 using Coilwright.Core.Pieces;
 using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
-using Coilwright.Storage.Shelf.Sqlite;
 
 namespace Coilwright.KillWhileSaving;
 
@@ -12,12 +11,13 @@ namespace Coilwright.KillWhileSaving;
 internal static class Writer
 {
     /// <summary>Runs until it is killed. Says of each step that it was kept, and in which state, after it was told so itself.</summary>
-    public static async Task<int> RunAsync(string folder)
+    public static async Task<int> RunAsync(KillPlace place)
     {
         var data = DataFiles.LoadDefault().Data!;
-        if (SqliteShelf.Open(new SqliteShelfOptions { Folder = folder }, data, TimeProvider.System) is not ShelfOpening.Opened { Shelf: var shelf })
+        var (shelf, why) = place.Open(data);
+        if (shelf is null)
         {
-            await Console.Error.WriteLineAsync("The shelf did not open.");
+            await Console.Error.WriteLineAsync($"The shelf did not open: {why}");
             return 1;
         }
         var lines = await shelf.ListAsync();

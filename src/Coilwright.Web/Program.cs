@@ -1,4 +1,5 @@
 using System.Globalization;
+using Coilwright.Core.Faults;
 using Coilwright.Web.Bench;
 using Coilwright.Web.Hosting;
 using Coilwright.Wording;
@@ -8,9 +9,15 @@ CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICult
 CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
 
 var words = Languages.English.Bench.Start;
-if (!BenchOptions.TryRead(args, out var options, out var slip))
+if (!BenchOptions.TryRead(args, Environment.GetEnvironmentVariable(BenchOptions.DatabaseVariable), out var options, out var slip))
 {
-    Console.Error.WriteLine(Languages.English.Fill(words.BadOption, ("option", slip)));
+    Console.Error.WriteLine(slip switch
+    {
+        BenchSlip.NotUnderstood not => Languages.English.Fill(words.BadOption, ("option", not.Option)),
+        BenchSlip.TwoPlaces => words.TwoPlaces,
+        BenchSlip.Address address => Said(address.Why),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    });
     return 2;
 }
 
@@ -21,8 +28,7 @@ try
 }
 catch (ShelfShutException shut)
 {
-    var said = Languages.English.Say(shut.Why);
-    Console.Error.WriteLine($"{said.Message} {said.Mend}".TrimEnd());
+    Console.Error.WriteLine(Said(shut.Why));
     return 2;
 }
 try
@@ -38,3 +44,5 @@ foreach (var address in app.Urls) Console.WriteLine(Languages.English.Fill(words
 Console.WriteLine(words.ToStop);
 await app.WaitForShutdownAsync();
 return 0;
+
+static string Said(Fault why) => Languages.English.Say(why) is var said ? $"{said.Message} {said.Mend}".TrimEnd() : "";

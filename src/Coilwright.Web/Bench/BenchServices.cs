@@ -1,6 +1,7 @@
 using Coilwright.Core.Pieces;
 using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
+using Coilwright.Storage.Shelf.Postgres;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Web.Hosting;
 using Coilwright.Web.Jobs;
@@ -20,11 +21,17 @@ internal static class BenchServices
         var data = ReadData(options);
         services.AddSingleton(data);
         // Opened before anything else, so that what keeps it shut is told where the program was started. Made by a factory, the shelf is closed with the host.
-        var shelf = OpenShelf(options, data);
-        services.AddSingleton(_ => shelf);
-        services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<SqliteShelf>());
-        services.AddSingleton<ITrialLog>(s => s.GetRequiredService<SqliteShelf>());
-        services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<SqliteShelf>());
+        if (options.Database is { } address)
+        {
+            services.AddSingleton<ShelfPlace>(new ShelfPlace.Database(address.Place, address.ToolOptions));
+            services.AddShelf(OpenDatabase(options.OpeningDatabase(new PostgresShelfOptions(address)), data));
+        }
+        else
+        {
+            var shelf = OpenFile(options, data);
+            services.AddSingleton<ShelfPlace>(new ShelfPlace.File(shelf.FilePath));
+            services.AddShelf(shelf);
+        }
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<JobList>();
@@ -39,7 +46,22 @@ internal static class BenchServices
         services.AddScoped<PreferencesKeeper>();
     }
 
-    private static SqliteShelf OpenShelf(BenchOptions options, ReckoningData data) =>
+    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IShelfBackup
+    {
+        services.AddSingleton(_ => shelf);
+        services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<T>());
+        services.AddSingleton<ITrialLog>(s => s.GetRequiredService<T>());
+        services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<T>());
+    }
+
+    private static PostgresShelf OpenDatabase(PostgresShelfOptions options, ReckoningData data) => PostgresShelf.Open(options, data, TimeProvider.System) switch
+    {
+        PostgresOpening.Opened opened => opened.Shelf,
+        PostgresOpening.NotOpened not => throw new ShelfShutException(not.Why),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    private static SqliteShelf OpenFile(BenchOptions options, ReckoningData data) =>
         SqliteShelf.Open(options.Opening(new SqliteShelfOptions { Folder = options.Shelf }), data, TimeProvider.System) switch
         {
             ShelfOpening.Opened opened => opened.Shelf,

@@ -51,6 +51,18 @@ public sealed record BackupWords
     /// <summary>It was not brought back: {file}.</summary>
     public required string NotRestored { get; init; }
 
+    /// <summary>Where the pieces lie, when that is a database: {database}.</summary>
+    public required string DatabaseLead { get; init; }
+
+    /// <summary>How a database is saved; the command follows.</summary>
+    public required string DatabaseSaveLead { get; init; }
+
+    /// <summary>How it is brought back; the command follows.</summary>
+    public required string DatabaseRestoreLead { get; init; }
+
+    /// <summary>Single pieces can be saved as files all the same.</summary>
+    public required string DatabasePieces { get; init; }
+
     /// <summary>Nothing was changed.</summary>
     public required string StaysAsItWas { get; init; }
 }

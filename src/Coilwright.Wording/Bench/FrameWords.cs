@@ -89,4 +89,7 @@ public sealed record FrameWords
 
     /// <summary>Nothing leaves the machine: foot of every page.</summary>
     public required string StaysHere { get; init; }
+
+    /// <summary>The same where her pieces are in a database: {database}.</summary>
+    public required string StaysInDatabase { get; init; }
 }

@@ -9,6 +9,9 @@ public sealed record ShelfTroubleWords
     /// <summary>Where the pieces lie: {file}.</summary>
     public required string Where { get; init; }
 
+    /// <summary>The same where they are in a database: {database}.</summary>
+    public required string WhereDatabase { get; init; }
+
     /// <summary>What the program does and does not do about it.</summary>
     public required string Untouched { get; init; }
 

@@ -14,4 +14,7 @@ public sealed record StartWords
 
     /// <summary>An option was not understood: {option}.</summary>
     public required string BadOption { get; init; }
+
+    /// <summary>A folder and a database were named.</summary>
+    public required string TwoPlaces { get; init; }
 }

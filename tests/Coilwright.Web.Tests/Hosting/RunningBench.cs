@@ -1,3 +1,4 @@
+using Coilwright.Storage.Shelf.Postgres;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Web.Hosting;
 using Microsoft.AspNetCore.Builder;
@@ -16,6 +17,12 @@ public sealed class RunningBench : IAsyncLifetime
     /// <summary>How its shelf is opened.</summary>
     internal Func<SqliteShelfOptions, SqliteShelfOptions> Opening { get; init; } = usual => usual;
 
+    /// <summary>The database of its pieces; null when they are in the folder.</summary>
+    public PostgresAddress? Database { get; init; }
+
+    /// <summary>How long it waits for its database.</summary>
+    public TimeSpan Patience { get; init; } = TimeSpan.FromSeconds(5);
+
     /// <summary>The file of its pieces.</summary>
     public string ShelfFile => Path.Combine(Folder ?? _shelf.Folder, SqliteShelfOptions.FileName);
 
@@ -23,7 +30,14 @@ public sealed class RunningBench : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        _app = BenchHost.Build(new BenchOptions { Port = 0, Shelf = Folder ?? _shelf.Folder, Opening = Opening });
+        _app = BenchHost.Build(new BenchOptions
+        {
+            Port = 0,
+            Shelf = Folder ?? _shelf.Folder,
+            Opening = Opening,
+            Database = Database,
+            OpeningDatabase = usual => usual with { Patience = Patience },
+        });
         await _app.StartAsync();
         Address = new Uri(Assert.Single(_app.Urls));
     }

@@ -22,11 +22,15 @@ public sealed class PostgresAddress
         var host = parts.Host!.Contains(',', StringComparison.Ordinal) || parts.Host.StartsWith('/')
             ? parts.Host
             : string.Create(CultureInfo.InvariantCulture, $"{parts.Host}:{parts.Port}");
-        Place = $"{parts.Database ?? parts.Username ?? Environment.UserName} @ {host}";
+        ToolOptions = string.Create(CultureInfo.InvariantCulture, $"--host={InQuotes(parts.Host)} --port={parts.Port} --username={InQuotes(parts.Username ?? Environment.UserName)} --dbname={InQuotes(Database(parts))}");
+        Place = $"{Database(parts)} @ {host}";
     }
 
     /// <summary>The database and its server, to be shown: <c>beads @ localhost:5432</c>.</summary>
     public string Place { get; }
+
+    /// <summary>The same as PostgreSQL's own tools take it on a command line: <c>--host=... --port=... --username=... --dbname=...</c>, without what is secret.</summary>
+    public string ToolOptions { get; }
 
     /// <summary>The whole of it, secrets too.</summary>
     internal string ConnectionString { get; }
@@ -77,6 +81,12 @@ public sealed class PostgresAddress
             return "";
         }
     }
+
+    private static string Database(NpgsqlConnectionStringBuilder parts) => parts.Database ?? parts.Username ?? Environment.UserName;
+
+    /// <summary>A word as a shell takes it for one word.</summary>
+    private static string InQuotes(string word) =>
+        word.All(sign => char.IsAsciiLetterOrDigit(sign) || "_-./,:@".Contains(sign, StringComparison.Ordinal)) ? word : $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'";
 
     private static bool Takes(string name, object value)
     {

@@ -21,6 +21,10 @@ internal static class EnglishBenchBackup
         Restored = "Brought back: {pieces} {pieces:piece|pieces}.",
         Before = "What was here before is kept in {file}",
         NotRestored = "{file} was not brought back:",
+        DatabaseLead = "Your pieces are in a database: {database}",
+        DatabaseSaveLead = "A database is saved with PostgreSQL's own tools, on a machine that has them. Every step, name, trial and photo goes into one file; everybody can go on working meanwhile.",
+        DatabaseRestoreLead = "Close Coilwright everywhere first: what is in the file comes back in place of what is in the database now.",
+        DatabasePieces = "Single pieces can be saved as files and brought in again, in any Coilwright.",
         StaysAsItWas = "Everything here is as it was.",
     };
 }

@@ -34,5 +34,6 @@ internal static class EnglishBenchFrame
         NoAnswerWhatToDo = "It was closed, or the machine slept. Start it again; what you did is kept.",
         TryAgain = "Try again",
         StaysHere = "Everything stays on this machine. Coilwright works with no internet and sends nothing anywhere.",
+        StaysInDatabase = "Your pieces are kept in the database {database}. Coilwright works with no internet and sends nothing anywhere else.",
     };
 }

@@ -7,6 +7,7 @@ internal static class EnglishBenchShelfTrouble
     {
         Heading = "Your pieces cannot be read just now",
         Where = "They are in this file: {file}",
+        WhereDatabase = "They are in this database: {database}",
         Untouched = "Nothing was changed in it, and nothing will be until it can be read.",
         TryAgain = "Try again",
         IfItStays = "If it stays so",

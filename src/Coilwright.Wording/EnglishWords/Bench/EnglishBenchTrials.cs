@@ -12,7 +12,7 @@ internal static class EnglishBenchTrials
         TriedHint = "The piece as it is now is remembered with it.",
         ChoosePhoto = "Choose a photo",
         TakePhoto = "Take a photo",
-        PhotoHint = "JPEG, PNG or WebP, at most {max}. It stays on this machine.",
+        PhotoHint = "JPEG, PNG or WebP, at most {max}. It is kept with your pieces.",
         Reading = "Reading the photo …",
         PhotoChosen = "With the photo {file} ({mb} MB)",
         WithoutPhoto = "Leave the photo out",

@@ -21,6 +21,10 @@ internal static class GermanBenchBackup
         Restored = "Zurückgeholt: {pieces} {pieces:Stück|Stücke}.",
         Before = "Was vorher hier war, ist aufgehoben in {file}",
         NotRestored = "{file} wurde nicht zurückgeholt:",
+        DatabaseLead = "Die Stücke liegen in einer Datenbank: {database}",
+        DatabaseSaveLead = "Eine Datenbank wird mit den eigenen Werkzeugen von PostgreSQL gesichert, auf einem Rechner, der sie hat. Jeder Schritt, Name, Versuch und jedes Foto kommt in eine Datei; alle können nebenher weiterarbeiten.",
+        DatabaseRestoreLead = "Vorher Coilwright überall schließen: Was in der Datei ist, kommt an die Stelle dessen, was jetzt in der Datenbank ist.",
+        DatabasePieces = "Einzelne Stücke lassen sich als Dateien speichern und wieder hereinholen, in jedem Coilwright.",
         StaysAsItWas = "Hier ist alles, wie es war.",
     };
 }

@@ -34,5 +34,6 @@ internal static class GermanBenchFrame
         NoAnswerWhatToDo = "Es wurde geschlossen, oder der Rechner hat geschlafen. Es neu starten; was getan wurde, ist aufgehoben.",
         TryAgain = "Noch einmal versuchen",
         StaysHere = "Alles bleibt auf diesem Rechner. Coilwright arbeitet ohne Internet und sendet nirgendwohin etwas.",
+        StaysInDatabase = "Die Stücke liegen in der Datenbank {database}. Coilwright arbeitet ohne Internet und sendet sonst nirgendwohin etwas.",
     };
 }

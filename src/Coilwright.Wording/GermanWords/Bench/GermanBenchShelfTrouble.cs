@@ -7,6 +7,7 @@ internal static class GermanBenchShelfTrouble
     {
         Heading = "Die Stücke sind gerade nicht zu lesen",
         Where = "Sie liegen in dieser Datei: {file}",
+        WhereDatabase = "Sie liegen in dieser Datenbank: {database}",
         Untouched = "Darin wurde nichts geändert, und solange sie nicht zu lesen ist, wird auch nichts geändert.",
         TryAgain = "Noch einmal versuchen",
         IfItStays = "Wenn es so bleibt",

@@ -12,7 +12,7 @@ internal static class GermanBenchTrials
         TriedHint = "Das Stück, wie es jetzt ist, wird mit aufgehoben.",
         ChoosePhoto = "Ein Foto wählen",
         TakePhoto = "Ein Foto aufnehmen",
-        PhotoHint = "JPEG, PNG oder WebP, höchstens {max}. Es bleibt auf diesem Rechner.",
+        PhotoHint = "JPEG, PNG oder WebP, höchstens {max}. Es wird bei den Stücken aufgehoben.",
         Reading = "Das Foto wird gelesen …",
         PhotoChosen = "Mit dem Foto {file} ({mb} MB)",
         WithoutPhoto = "Das Foto weglassen",

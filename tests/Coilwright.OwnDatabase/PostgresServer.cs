@@ -112,6 +112,10 @@ public sealed class PostgresServer : IAsyncDisposable
         return await command.ExecuteScalarAsync();
     }
 
+    /// <summary>Does what somebody types in a shell of hers, where the server's own tools are found and know the password.</summary>
+    /// <param name="command">What she types; files are in a folder that goes with the server.</param>
+    public void InShell(string command) => Run("env", $"PATH={Programs}:{Environment.GetEnvironmentVariable("PATH")}", $"PGPASSWORD={Password}", "sh", "-c", command);
+
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {

@@ -10,7 +10,8 @@ using Microsoft.Extensions.FileProviders;
 namespace Coilwright.Web.Hosting;
 
 /// <summary>Puts the bench together: a web server that only this machine can reach.</summary>
-/// <remarks>Listens on 127.0.0.1 whatever the environment says, answers only to the names of this machine, and sends nothing anywhere.</remarks>
+/// <remarks>Listens on 127.0.0.1 whatever the environment says, answers only to the names of this machine, and sends nothing anywhere but to
+/// a database that was named.</remarks>
 public static class BenchHost
 {
     /// <summary>Makes the server; it is not started yet.</summary>

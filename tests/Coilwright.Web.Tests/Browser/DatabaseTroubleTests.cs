@@ -53,15 +53,15 @@ public sealed class DatabaseTroubleTests(BenchInBrowser browser)
     }
 
     [Theory]
-    [InlineData("/backup", "en")]
-    [InlineData("/backup", "de")]
-    public async Task How_a_database_is_backed_up_is_told_without_barriers(string path, string language)
+    [InlineData(Light.Day, "en")]
+    [InlineData(Light.Evening, "de")]
+    public async Task How_a_database_is_backed_up_is_told_without_barriers(Light light, string language)
     {
         var server = await PostgresServer.SharedAsync();
         await using var bench = new RunningBench { Database = DatabaseBenchTests.Read(await server.NewDatabaseAsync()) };
         await bench.InitializeAsync();
-        await using var visit = await browser.VisitAsync(Screen.Phone, address: bench.Address, language: language);
-        await visit.OpenAsync(path);
+        await using var visit = await browser.VisitAsync(Screen.Phone, light, address: bench.Address, language: language);
+        await visit.OpenAsync("/backup");
         await Expect(visit.Page.Locator(".command")).ToHaveCountAsync(2);
         await Barriers.NoneAsync(visit.Page);
     }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Net;
+using System.Text.RegularExpressions;
 using Coilwright.OwnDatabase;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Postgres;
@@ -10,7 +11,7 @@ using Microsoft.Extensions.DependencyInjection;
 namespace Coilwright.Web.Tests.Hosting;
 
 /// <summary>A bench whose pieces are in a database: how it is called, what it says when it cannot be, and what it keeps to itself.</summary>
-public sealed class DatabaseBenchTests
+public sealed partial class DatabaseBenchTests
 {
     private const string Address = "Host=db.example;Username=ada;Password=clasp;Database=beads";
 
@@ -112,7 +113,6 @@ public sealed class DatabaseBenchTests
         await bench.InitializeAsync();
         using var client = new HttpClient();
         var page = WebUtility.HtmlDecode(await client.GetStringAsync(new Uri(bench.Address, "/backup")));
-        Assert.Contains($"pg_dump --host=127.0.0.1 --port={server.Port} --username={PostgresServer.Owner} --dbname={database} ", page, StringComparison.Ordinal);
         Assert.Contains($"Your pieces are kept in the database {database} @ 127.0.0.1:{server.Port}.", page, StringComparison.Ordinal);
         Assert.DoesNotContain("clasp", page, StringComparison.Ordinal);
         using var answer = await client.GetAsync(new Uri(bench.Address, "/backup/everything"));
@@ -120,4 +120,39 @@ public sealed class DatabaseBenchTests
         Assert.Contains("backed up on its server", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         Assert.False(File.Exists(bench.ShelfFile));
     }
+
+    [Fact]
+    public async Task What_the_page_says_to_type_saves_everything_and_brings_it_back()
+    {
+        var server = await PostgresServer.SharedAsync();
+        var way = await server.NewDatabaseAsync();
+        var address = Read(server.ByPort(new Npgsql.NpgsqlConnectionStringBuilder(way).Database!));
+        await using var bench = new RunningBench { Database = address };
+        await bench.InitializeAsync();
+        using var client = new HttpClient();
+        var page = await client.GetStringAsync(new Uri(bench.Address, "/backup"));
+        var commands = Command().Matches(page).Select(match => WebUtility.HtmlDecode(Tag().Replace(match.Value, ""))).ToArray();
+        Assert.Equal(["pg_dump", "pg_restore"], commands.Select(command => command.Split(' ')[0]));
+
+        using var shelf = Assert.IsType<PostgresOpening.Opened>(PostgresShelf.Open(new PostgresShelfOptions(address), Examples.Data, TimeProvider.System)).Shelf;
+        var id = Assert.IsType<ShelfAnswer.Kept>(await shelf.AddAsync(Examples.Boardwalk)).Now.Id;
+        await shelf.ChangeAsync(id, 1, new ShelfChange("set-title", Examples.Boardwalk with { Title = "second" }));
+        var trial = Assert.IsType<TrialAnswer.Kept>(await shelf.AddTrialAsync(id, 1, "as it was", new Photo("image/jpeg", new byte[] { 0xFF, 0xD8, 0xFF, 1 }))).Now;
+        server.InShell(commands[0]);
+        await shelf.ChangeAsync(id, 2, new ShelfChange("set-title", Examples.Boardwalk with { Title = "after the backup" }));
+        server.InShell(commands[1]);
+        Assert.Equal(("second", 2L), (await shelf.OpenAsync(id))! is var back ? (back.Piece.Title, back.Revision) : default);
+        Assert.Equal([trial], await shelf.TrialsAsync(id));
+        Assert.Equal(4, (await shelf.PhotoAsync(trial.Id))!.Bytes.Length);
+        // Still guarded, and still known as what it is.
+        await Assert.ThrowsAsync<Npgsql.PostgresException>(() => PostgresServer.AskAsync(way, "DELETE FROM coilwright.steps"));
+        Assert.Equal(Examples.Boardwalk.Title, Assert.IsType<ShelfAnswer.Kept>(await shelf.UndoAsync(id, 2)).Now.Piece.Title);
+        Assert.IsType<PostgresOpening.Opened>(PostgresShelf.Open(new PostgresShelfOptions(address), Examples.Data, TimeProvider.System)).Shelf.Dispose();
+    }
+
+    [GeneratedRegex("""<pre class="command">.*?</pre>""", RegexOptions.Singleline)]
+    private static partial Regex Command();
+
+    [GeneratedRegex("<[^>]*>")]
+    private static partial Regex Tag();
 }

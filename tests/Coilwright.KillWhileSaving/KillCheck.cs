@@ -38,7 +38,7 @@ public static class KillCheck
         long unheard = 0;
         for (var kill = 1; kill <= kills; kill++)
         {
-            var heard = await KilledAsync(folder, kill);
+            var heard = await KilledAsync("write", folder, kill, line => line.Split(' ') is [_, _, { Length: 64 }]);
             acknowledged.UnionWith(heard);
             var opening = SqliteShelf.Open(new SqliteShelfOptions { Folder = folder }, DataFiles.LoadDefault().Data!, TimeProvider.System);
             if (opening is not ShelfOpening.Opened { Shelf: var shelf })
@@ -57,9 +57,9 @@ public static class KillCheck
     }
 
     /// <summary>Starts a writer, kills it at some time, and gives what it told before.</summary>
-    private static async Task<List<string>> KilledAsync(string folder, int kill)
+    internal static async Task<List<string>> KilledAsync(string verb, string folder, int kill, Func<string, bool> isWhole)
     {
-        using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), "write", folder])
+        using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), verb, folder])
         {
             RedirectStandardOutput = true,
         })!;
@@ -77,7 +77,7 @@ public static class KillCheck
         await writer.WaitForExitAsync();
         await reading;
         // A last line that was cut off was not told.
-        if (heard.Count > 0 && heard[^1].Split(' ') is not [_, _, { Length: 64 }]) heard.RemoveAt(heard.Count - 1);
+        if (heard.Count > 0 && !isWhole(heard[^1])) heard.RemoveAt(heard.Count - 1);
         return heard;
     }
 

@@ -353,6 +353,18 @@ public static class FaultCodes
     /// <summary>A movement has the id of another that was done: of {item}.</summary>
     public const string StockIdTaken = "stock.id-taken";
 
+    /// <summary>A supplier's word for a unit of sale may be {one} or {other}, and is not guessed.</summary>
+    public const string SaleUnitUnclear = "sale-unit.unclear";
+
+    /// <summary>What a unit of sale holds is not known; {needs} is the field that would tell.</summary>
+    public const string SaleUnitNeeds = "sale-unit.needs";
+
+    /// <summary>An item is not sold by such a unit: it is counted in {countedIn}.</summary>
+    public const string SaleUnitOther = "sale-unit.other";
+
+    /// <summary>What a unit of sale holds comes to not even one.</summary>
+    public const string SaleUnitHoldsNone = "sale-unit.holds-none";
+
     /// <summary>An item of stock cannot be read: {item}; {detail} is the code of what is wrong in it.</summary>
     public const string StockItemUnreadable = "stock.item-unreadable";
 }

@@ -69,6 +69,24 @@ internal static class EnglishTerms
             [Core.Faults.FaultDetails.PathForm] = "this cannot be the name of a file",
             [Core.Faults.FaultDetails.Other] = "{?reason:{reason}}",
         }.ToFrozenDictionary(),
+        SaleUnits = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["each"] = "one",
+            ["dozen"] = "dozen (12)",
+            ["gross"] = "gross (144)",
+            ["mass"] = "mass (1,200)",
+            ["strand"] = "strand",
+            ["hank"] = "hank",
+            ["pack"] = "pack",
+            ["gram"] = "gram",
+            ["ounce"] = "ounce",
+        }.ToFrozenDictionary(),
+        CountedIn = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["each"] = "one by one",
+            ["mm"] = "millimetres",
+            ["g"] = "grams",
+        }.ToFrozenDictionary(),
         Severities = new Dictionary<Severity, string>
         {
             [Severity.Info] = "note",
@@ -179,6 +197,11 @@ internal static class EnglishTerms
         ["par"] = "the least to have",
         ["for"] = "what it is for",
         ["reservation"] = "the reservation",
+        ["saleUnit"] = "the unit of sale",
+        ["holds"] = "how many one holds",
+        ["strands"] = "the number of strands",
+        ["beadMm"] = "the length of a bead",
+        ["beadsPerG"] = "how many beads weigh a gram",
         ["aliases"] = "the list of other names",
         ["stringingMaterial"] = "the wire",
         ["kind"] = "the kind",

@@ -69,6 +69,24 @@ internal static class GermanTerms
             [Core.Faults.FaultDetails.PathForm] = "so kann keine Datei heißen",
             [Core.Faults.FaultDetails.Other] = "{?reason:{reason}}",
         }.ToFrozenDictionary(),
+        SaleUnits = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["each"] = "Stück",
+            ["dozen"] = "Dutzend (12)",
+            ["gross"] = "Gros (144)",
+            ["mass"] = "Mass (1200)",
+            ["strand"] = "Strang",
+            ["hank"] = "Bund",
+            ["pack"] = "Packung",
+            ["gram"] = "Gramm",
+            ["ounce"] = "Unze",
+        }.ToFrozenDictionary(),
+        CountedIn = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["each"] = "Stück für Stück",
+            ["mm"] = "Millimeter",
+            ["g"] = "Gramm",
+        }.ToFrozenDictionary(),
         Severities = new Dictionary<Severity, string>
         {
             [Severity.Info] = "Hinweis",
@@ -179,6 +197,11 @@ internal static class GermanTerms
         ["par"] = "der Mindestbestand",
         ["for"] = "der Zweck",
         ["reservation"] = "die Rücklage",
+        ["saleUnit"] = "die Verkaufseinheit",
+        ["holds"] = "die Menge in einer",
+        ["strands"] = "die Zahl der Stränge",
+        ["beadMm"] = "die Länge einer Perle",
+        ["beadsPerG"] = "wie viele Perlen ein Gramm wiegen",
         ["aliases"] = "die Liste anderer Namen",
         ["stringingMaterial"] = "der Draht",
         ["kind"] = "die Art",

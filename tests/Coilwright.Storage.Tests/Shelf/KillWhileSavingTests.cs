@@ -14,4 +14,14 @@ public class KillWhileSavingTests
         // The kills must fall into the saving, or this test says little.
         Assert.True(figures.Acknowledged > 100, figures.ToString());
     }
+
+    [Fact]
+    public async Task No_delivery_that_was_acknowledged_is_lost_to_a_kill_and_none_is_there_by_half()
+    {
+        using var folder = new TempFolder();
+        var figures = await StockKillCheck.RunAsync(20, folder.Path);
+        Assert.True(figures.IsSound, figures.ToString());
+        // The kills must fall into the saving, or this test says little.
+        Assert.True(figures.Acknowledged > 100, figures.ToString());
+    }
 }

@@ -42,6 +42,12 @@ public sealed record Terms
     /// <summary>Why a file cannot be used, by <see cref="Core.Faults.FaultDetails"/>: {reason} is the system's own word.</summary>
     public required FrozenDictionary<string, string> FaultDetails { get; init; }
 
+    /// <summary>Units of sale, by <see cref="Core.Stock.SaleUnits.Word"/>.</summary>
+    public required FrozenDictionary<string, string> SaleUnits { get; init; }
+
+    /// <summary>What stock is counted in: <c>each</c>, <c>mm</c> and <c>g</c>.</summary>
+    public required FrozenDictionary<string, string> CountedIn { get; init; }
+
     /// <summary>How much a notice matters.</summary>
     public required FrozenDictionary<Severity, string> Severities { get; init; }
 

@@ -18,7 +18,11 @@ internal sealed class FaultValues(Fault fault, Language language) : IValues
     public object? Find(string name) => name switch
     {
         "field" => language.FieldInWords(fault.Field),
+        "value" when fault.Code is FaultCodes.SaleUnitNeeds or FaultCodes.SaleUnitOther or FaultCodes.SaleUnitHoldsNone => language.Terms.SaleUnits.GetValueOrDefault(fault.Value, fault.Value),
         "value" => fault.Value,
+        "one" or "other" when fault.Code == FaultCodes.SaleUnitUnclear && Known(name) is { } unit => language.Terms.SaleUnits.GetValueOrDefault(unit, unit),
+        "needs" when Known(name) is { } field => language.FieldInWords(field),
+        "countedIn" when Known(name) is { } counted => language.Terms.CountedIn.GetValueOrDefault(counted, counted),
         "expected" when fault.Code == FaultCodes.OrderExpected && Known(name) is { } what => language.Terms.OrderExpectations.GetValueOrDefault(what, what),
         "expected" or "found" when Known(name) is { } type => language.Terms.FaultTypes.GetValueOrDefault(type, type),
         "detail" when Known(name) is { } detail =>

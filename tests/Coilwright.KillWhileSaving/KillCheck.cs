@@ -37,7 +37,7 @@ public static class KillCheck
         long unheard = 0;
         for (var kill = 1; kill <= kills; kill++)
         {
-            var heard = await KilledAsync(place, kill);
+            var heard = await KilledAsync("write", place, kill, line => line.Split(' ') is [_, _, { Length: 64 }]);
             acknowledged.UnionWith(heard);
             var (shelf, why) = place.Open(DataFiles.LoadDefault().Data!);
             if (shelf is null)
@@ -56,9 +56,9 @@ public static class KillCheck
     }
 
     /// <summary>Starts a writer, kills it at some time, and gives what it told before.</summary>
-    private static async Task<List<string>> KilledAsync(KillPlace place, int kill)
+    internal static async Task<List<string>> KilledAsync(string verb, KillPlace place, int kill, Func<string, bool> isWhole)
     {
-        using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), place.Verb, place.Way])
+        using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), verb, place.Sort, place.Way])
         {
             RedirectStandardOutput = true,
         })!;
@@ -76,7 +76,7 @@ public static class KillCheck
         await writer.WaitForExitAsync();
         await reading;
         // A last line that was cut off was not told.
-        if (heard.Count > 0 && heard[^1].Split(' ') is not [_, _, { Length: 64 }]) heard.RemoveAt(heard.Count - 1);
+        if (heard.Count > 0 && !isWhole(heard[^1])) heard.RemoveAt(heard.Count - 1);
         return heard;
     }
 

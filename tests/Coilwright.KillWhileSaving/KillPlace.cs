@@ -10,8 +10,11 @@ namespace Coilwright.KillWhileSaving;
 /// <param name="Way">The folder or the database's address.</param>
 public abstract record KillPlace(string Way)
 {
-    /// <summary>What the writer is told, to save there too.</summary>
-    public abstract string Verb { get; }
+    /// <summary>What sort of place it is, as it is told to the program that is killed.</summary>
+    public abstract string Sort { get; }
+
+    /// <summary>The place that was told.</summary>
+    public static KillPlace Of(string sort, string way) => sort == "database" ? new KillDatabase(way) : new KillFolder(way);
 
     /// <summary>Opens the shelf; or says why it does not open.</summary>
     public abstract (IPieceShelf? Shelf, string? Why) Open(ReckoningData data);
@@ -25,7 +28,7 @@ public abstract record KillPlace(string Way)
 public sealed record KillFolder(string Folder) : KillPlace(Folder)
 {
     /// <inheritdoc/>
-    public override string Verb => "write";
+    public override string Sort => "folder";
 
     /// <inheritdoc/>
     public override (IPieceShelf? Shelf, string? Why) Open(ReckoningData data) => SqliteShelf.Open(new SqliteShelfOptions { Folder = Folder }, data, TimeProvider.System) switch
@@ -50,7 +53,7 @@ public sealed record KillFolder(string Folder) : KillPlace(Folder)
 public sealed record KillDatabase(string Address) : KillPlace(Address)
 {
     /// <inheritdoc/>
-    public override string Verb => "write-database";
+    public override string Sort => "database";
 
     /// <inheritdoc/>
     public override (IPieceShelf? Shelf, string? Why) Open(ReckoningData data)

@@ -1,28 +1,31 @@
 using System.Globalization;
 using Coilwright.KillWhileSaving;
 
-// write FOLDER, write-database ADDRESS: edits and saves until it is killed. check [KILLS [ADDRESS]]: starts such writers, kills them, and looks for what they were
-// told was kept.
+// write, receive: edits and saves, or takes in deliveries, until it is killed. check [KILLS [ADDRESS]]: starts such programs, kills them, and looks for what they were told was kept;
+// in a folder of its own, or in an empty database.
 switch (args)
 {
-    case ["write", var folder]:
-        return await Writer.RunAsync(new KillFolder(folder));
-    case ["write-database", var address]:
-        return await Writer.RunAsync(new KillDatabase(address));
+    case ["write", var sort, var way]:
+        return await Writer.RunAsync(KillPlace.Of(sort, way));
+    case ["receive", var sort, var way]:
+        return await Receiver.RunAsync(KillPlace.Of(sort, way));
     case ["check"] or ["check", _] or ["check", _, _]:
         var kills = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200;
         var scratch = Directory.CreateTempSubdirectory("coilwright-kills-").FullName;
         try
         {
-            var figures = await KillCheck.RunAsync(kills, args is [_, _, var database] ? new KillDatabase(database) : new KillFolder(scratch), Console.Out);
+            KillPlace place = args is [_, _, var address] ? new KillDatabase(address) : new KillFolder(scratch);
+            var figures = await KillCheck.RunAsync(kills, place, Console.Out);
             await Console.Out.WriteLineAsync(figures.ToString());
-            return figures.IsSound ? 0 : 1;
+            var stock = await StockKillCheck.RunAsync(kills, place);
+            await Console.Out.WriteLineAsync(stock.ToString());
+            return figures.IsSound && stock.IsSound ? 0 : 1;
         }
         finally
         {
             Directory.Delete(scratch, recursive: true);
         }
     default:
-        await Console.Error.WriteLineAsync("write FOLDER, write-database ADDRESS, or check [KILLS [ADDRESS]]");
+        await Console.Error.WriteLineAsync("write or receive, folder FOLDER or database ADDRESS; or check [KILLS [ADDRESS]]");
         return 2;
 }

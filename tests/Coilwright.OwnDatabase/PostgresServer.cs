@@ -38,16 +38,13 @@ public sealed class PostgresServer : IAsyncDisposable
         ?? Installed()
         ?? throw new InvalidOperationException("PostgreSQL's programs are not there. Install the package postgresql, or name their folder in COILWRIGHT_POSTGRES.");
 
-    /// <summary>One for all who bring about no trouble; ended with the program.</summary>
+    /// <summary>One for all who bring about no trouble; it goes with the program.</summary>
     public static async Task<PostgresServer> SharedAsync()
     {
         await One.WaitAsync();
         try
         {
-            if (_shared is not null) return _shared;
-            _shared = await StartNewAsync();
-            AppDomain.CurrentDomain.ProcessExit += (_, _) => _shared.End();
-            return _shared;
+            return _shared ??= await StartNewAsync();
         }
         finally
         {
@@ -95,6 +92,9 @@ public sealed class PostgresServer : IAsyncDisposable
         return By(name);
     }
 
+    /// <summary>Drops a database, whoever is in it.</summary>
+    public async Task DropAsync(string way) => await AskAsync(By("postgres"), $"DROP DATABASE IF EXISTS {new NpgsqlConnectionStringBuilder(way).Database} WITH (FORCE)");
+
     /// <summary>The way to a database by socket, where everybody is let in.</summary>
     public string By(string database, string user = Owner) =>
         new NpgsqlConnectionStringBuilder { Host = Sockets, Port = Port, Username = user, Database = database }.ConnectionString;
@@ -119,14 +119,9 @@ public sealed class PostgresServer : IAsyncDisposable
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {
-        End();
-        return ValueTask.CompletedTask;
-    }
-
-    private void End()
-    {
         if (File.Exists(Path.Combine(Data, "postmaster.pid"))) Stop("immediate");
         Directory.Delete(_folder, recursive: true);
+        return ValueTask.CompletedTask;
     }
 
     /// <summary>Sees to it that server and folder go with this program, also when it is killed.</summary>

@@ -26,9 +26,6 @@ internal sealed class WireBinder(ReckoningData data, FaultList faults)
     private static readonly Limits MassOz = Limits.Above0To(350, "oz");
     private static readonly Limits Price = Limits.Above0To(1_000_000, "");
 
-    // Avoirdupois ounce, exact by definition (international yard and pound agreement, 1959).
-    private const double OunceG = 28.349523125;
-
     /// <summary>The wire; null, with faults noted, when it cannot be read.</summary>
     public WireAtHand? Bind(JsonValue root)
     {
@@ -81,7 +78,7 @@ internal sealed class WireBinder(ReckoningData data, FaultList faults)
             "loops" => WireLot.LengthOfLoopsMm(wire, much),
             "wireLengthMm" => much,
             "massG" => WireLot.LengthOfMassMm(wire, much),
-            _ => WireLot.LengthOfMassMm(wire, much * OunceG),
+            _ => WireLot.LengthOfMassMm(wire, much * Ounce.Grams),
         };
         if (lengthMm is not { } mm) return null;
         if (LengthMm.Check(mm) is { } tooLong)

@@ -66,10 +66,30 @@ public class KillWhileSavingTests
         Assert.Equal(acknowledged, titles);
     }
 
+    [Fact]
+    public async Task No_delivery_that_was_acknowledged_is_lost_to_a_kill_and_none_is_there_by_half()
+    {
+        using var folder = new TempFolder();
+        AssertSound(await StockKillCheck.RunAsync(20, new KillFolder(folder.Path)));
+    }
+
+    [Fact]
+    public async Task No_delivery_that_a_database_acknowledged_is_lost_to_a_kill_and_none_is_there_by_half()
+    {
+        await using var server = await PostgresServer.StartNewAsync(durable: true);
+        AssertSound(await StockKillCheck.RunAsync(20, new KillDatabase(await server.NewDatabaseAsync())));
+    }
+
     private static void AssertSound(KillFigures figures)
     {
         Assert.True(figures.IsSound, figures.ToString());
         // The kills must fall into the saving, or this test says little.
+        Assert.True(figures.Acknowledged > 100, figures.ToString());
+    }
+
+    private static void AssertSound(StockKillFigures figures)
+    {
+        Assert.True(figures.IsSound, figures.ToString());
         Assert.True(figures.Acknowledged > 100, figures.ToString());
     }
 }

@@ -8,6 +8,7 @@ namespace Coilwright.Storage.Tests.Shelf;
 internal sealed class PostgresShelves : IDisposable
 {
     private readonly List<PostgresShelf> _open = [];
+    private readonly List<string> _databases = [];
 
     /// <summary>A shelf in a new database.</summary>
     public PostgresShelf Empty() => Open(NewDatabase());
@@ -22,7 +23,13 @@ internal sealed class PostgresShelves : IDisposable
 
     private static string Said(Fault why) => $"{why.Code}: {string.Join(", ", why.Values.Values)}";
 
-    public static string NewDatabase() => Task.Run(async () => await (await PostgresServer.SharedAsync()).NewDatabaseAsync()).GetAwaiter().GetResult();
+    /// <summary>A new database of the server that is shared; it goes with these shelves.</summary>
+    public string NewDatabase()
+    {
+        var way = Task.Run(async () => await (await PostgresServer.SharedAsync()).NewDatabaseAsync()).GetAwaiter().GetResult();
+        lock (_databases) _databases.Add(way);
+        return way;
+    }
 
     public static PostgresAddress Address(string way) => PostgresAddress.TryRead(way, out var address, out var fault) ? address : throw new InvalidOperationException(fault.ToString());
 
@@ -34,5 +41,10 @@ internal sealed class PostgresShelves : IDisposable
     public void Dispose()
     {
         foreach (var shelf in _open) shelf.Dispose();
+        // Each takes several megabytes, empty as it is.
+        Task.Run(async () =>
+        {
+            foreach (var way in _databases) await (await PostgresServer.SharedAsync()).DropAsync(way);
+        }).GetAwaiter().GetResult();
     }
 }

@@ -56,7 +56,7 @@ public sealed class PostgresTroubleTests : IDisposable
     public async Task A_password_in_the_address_opens_and_a_wrong_one_or_none_is_told()
     {
         var server = await SharedAsync();
-        var database = await Named(server);
+        var database = Named();
         await _shelves.Open(server.ByPort(database)).ListAsync();
         foreach (var way in (string[])[server.ByPort(database, password: "clasp!"), server.ByPort(database, password: null), server.ByPort(database, user: "nobody", password: "clasp")])
         {
@@ -74,7 +74,7 @@ public sealed class PostgresTroubleTests : IDisposable
         var file = folder.File("secrets");
         File.WriteAllText(file, $"127.0.0.1:{server.Port}:*:{PostgresServer.Owner}:{Password.Replace("\\", "\\\\", StringComparison.Ordinal).Replace(":", "\\:", StringComparison.Ordinal)}\n");
         if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
-        await _shelves.Open(server.ByPort(await Named(server), password: null) + $";Passfile={file}").ListAsync();
+        await _shelves.Open(server.ByPort(Named(), password: null) + $";Passfile={file}").ListAsync();
     }
 
     [Fact]
@@ -92,7 +92,7 @@ public sealed class PostgresTroubleTests : IDisposable
     public async Task Without_the_right_to_make_tables_it_is_told_and_nothing_is_made()
     {
         var server = await SharedAsync();
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         await AskAsync(way, "DROP ROLE IF EXISTS visitor; CREATE ROLE visitor LOGIN");
         var why = WhyShut(server.By(new Npgsql.NpgsqlConnectionStringBuilder(way).Database!, "visitor"));
         Assert.Equal(FaultCodes.DatabaseNoRights, why.Code);
@@ -103,7 +103,7 @@ public sealed class PostgresTroubleTests : IDisposable
     public async Task Who_may_look_and_not_write_looks_and_is_told_that_nothing_is_kept()
     {
         var server = await SharedAsync();
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         var id = Kept(await _shelves.Open(way).AddAsync(Boardwalk)).Id;
         await AskAsync(way, "CREATE ROLE looker LOGIN; GRANT USAGE ON SCHEMA coilwright TO looker; GRANT SELECT ON ALL TABLES IN SCHEMA coilwright TO looker");
         var looker = _shelves.Open(server.By(new Npgsql.NpgsqlConnectionStringBuilder(way).Database!, "looker"));
@@ -115,7 +115,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [Fact]
     public async Task Something_else_under_our_name_is_told_and_stays_as_it_is()
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         await AskAsync(way, "CREATE SCHEMA coilwright; CREATE TABLE coilwright.recipes (id integer)");
         Assert.Equal(FaultCodes.DatabaseNotOurs, WhyShut(way).Code);
         Assert.Equal("recipes", await AskAsync(way, "SELECT string_agg(relname, ',') FROM pg_class WHERE relnamespace = 'coilwright'::regnamespace"));
@@ -125,7 +125,7 @@ public sealed class PostgresTroubleTests : IDisposable
     public async Task An_empty_schema_that_somebody_made_for_her_is_used()
     {
         var server = await SharedAsync();
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         await AskAsync(way, "CREATE ROLE maker LOGIN; CREATE SCHEMA coilwright AUTHORIZATION maker");
         Kept(await _shelves.Open(server.By(new Npgsql.NpgsqlConnectionStringBuilder(way).Database!, "maker")).AddAsync(Boardwalk));
     }
@@ -133,7 +133,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [Fact]
     public async Task A_shelf_of_a_newer_program_is_told_and_stays_as_it_is()
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         await _shelves.Open(way).ListAsync();
         var known = (long)(await AskAsync(way, "SELECT count(*) FROM coilwright.schemaversions"))!;
         await AskAsync(way, "INSERT INTO coilwright.schemaversions (scriptname, applied) VALUES ('9999-from-tomorrow.sql', now())");
@@ -144,7 +144,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [Fact]
     public async Task While_another_program_makes_the_tables_it_is_waited_for_and_then_told()
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         await using var other = new Npgsql.NpgsqlConnection(way);
         await other.OpenAsync();
         await using (var hold = new Npgsql.NpgsqlCommand($"SELECT pg_advisory_lock({0x436F696C})", other)) await hold.ExecuteNonQueryAsync();
@@ -156,7 +156,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [Fact]
     public async Task While_another_program_holds_a_piece_a_step_is_not_kept_and_can_be_tried_again()
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         var shelf = _shelves.Open(way, patience: TimeSpan.FromMilliseconds(100));
         var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
         await using var other = new Npgsql.NpgsqlConnection(way);
@@ -180,7 +180,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [InlineData("XX001", FaultCodes.DatabaseOther)]
     public async Task What_the_server_refuses_is_not_kept_everything_else_stays_and_without_it_goes_on(string state, string code)
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         var shelf = _shelves.Open(way);
         var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
         // A trigger that answers with the server's own code, as a full disk and the others do.
@@ -199,7 +199,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [Fact]
     public async Task A_database_that_was_set_to_be_read_only_is_told()
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         var shelf = _shelves.Open(way);
         var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
         await AskAsync(way, "DO $$ BEGIN EXECUTE format('ALTER DATABASE %I SET default_transaction_read_only = on', current_database()); END $$");
@@ -211,7 +211,7 @@ public sealed class PostgresTroubleTests : IDisposable
     [Fact]
     public async Task A_piece_that_cannot_be_read_is_told_and_the_others_are_there()
     {
-        var way = NewDatabase();
+        var way = _shelves.NewDatabase();
         var shelf = _shelves.Open(way);
         var (sound, broken) = (Kept(await shelf.AddAsync(Boardwalk)).Id, Guid.CreateVersion7());
         await AskAsync(way, $$"""
@@ -252,7 +252,7 @@ public sealed class PostgresTroubleTests : IDisposable
     public async Task A_step_that_was_kept_without_anybody_hearing_of_it_is_found_and_not_taken_twice()
     {
         var server = await SharedAsync();
-        var database = await Named(server);
+        var database = Named();
         await using var line = new CutLine(server.Port);
         var shelf = _shelves.Open(server.ByPort(database).Replace($"Port={server.Port}", $"Port={line.Port}", StringComparison.Ordinal), patience: TimeSpan.FromMilliseconds(300));
         var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
@@ -277,5 +277,5 @@ public sealed class PostgresTroubleTests : IDisposable
         Assert.IsType<ShelfAnswer.Behind>(await shelf.ChangeAsync(id, 3, change));
     }
 
-    private static async Task<string> Named(PostgresServer server) => new Npgsql.NpgsqlConnectionStringBuilder(await server.NewDatabaseAsync()).Database!;
+    private string Named() => new Npgsql.NpgsqlConnectionStringBuilder(_shelves.NewDatabase()).Database!;
 }

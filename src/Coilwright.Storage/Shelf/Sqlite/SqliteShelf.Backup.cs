@@ -119,6 +119,7 @@ public sealed partial class SqliteShelf : IShelfBackup
             if ((string)SqliteShelfFile.Scalar(restored, "PRAGMA integrity_check(1)")! is not "ok" and var found)
                 return new RestoreAnswer.NotRestored(Fault.Of(FaultCodes.ShelfDamaged, "", file, ("reason", found)));
             var pieces = ReadEveryPiece(restored);
+            ReadAllStock(restored);
             var before = Path.Combine(Path.GetDirectoryName(_file.Path)!,
                 $"before-restoring-{_clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.db");
             CopyTo(before);

@@ -1,0 +1,41 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Coilwright.Core.Beads;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
+using Coilwright.Storage.Binding;
+using Coilwright.Storage.Json;
+using Coilwright.Storage.Shelf;
+
+namespace Coilwright.Storage.Stock;
+
+/// <summary>The parts of an item that are kept as text: its bead, as in a piece file, and its other names.</summary>
+internal static class StockText
+{
+    public static string? OfBead(BeadDescription? bead)
+    {
+        if (bead is null) return null;
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) PieceWriter.WriteBead(json, bead);
+        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    /// <summary>The bead of a text.</summary>
+    /// <exception cref="ShelfUnreadableException">It is none.</exception>
+    public static BeadDescription? Bead(string? text, string item, ReckoningData data)
+    {
+        if (text is null) return null;
+        var faults = new FaultList();
+        var bead = JsonText.Read(Encoding.UTF8.GetBytes(text), out var broken) is { } json ? new BeadBinder(data, faults).Bind(json.Root).Bead : null;
+        if (bead is not null) return bead.Description;
+        var why = broken ?? faults.InOrder()[0];
+        throw new ShelfUnreadableException(Fault.Of(FaultCodes.StockItemUnreadable, why.Field, why.Value, ("item", item), ("detail", why.Code)));
+    }
+
+    public static string OfNames(ImmutableArray<string> names) => JsonSerializer.Serialize(names.AsEnumerable());
+
+    public static ImmutableArray<string> Names(string text) => [.. JsonSerializer.Deserialize<string[]>(text)!];
+}

@@ -386,6 +386,9 @@ public static class FaultCodes
     /// <summary>There is no item of this key; {nearest} is the likeliest.</summary>
     public const string StockNoItem = "stock.no-item";
 
+    /// <summary>An item of this key is there already: {item}.</summary>
+    public const string StockThere = "stock.there";
+
     /// <summary>An item is counted in another unit than it was.</summary>
     public const string StockUnitDiffers = "stock.unit-differs";
 

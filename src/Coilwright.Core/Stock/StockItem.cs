@@ -17,4 +17,7 @@ public sealed record StockItem(string Key, string Name, StockUnit Unit)
 
     /// <summary>Other names of the same thing.</summary>
     public ImmutableArray<string> Aliases { get; init; } = [];
+
+    /// <summary>The item of a kind of bead, under its id and counted one by one.</summary>
+    public static StockItem Of(Bead bead) => new(bead.Id, bead.Name, StockUnit.Each) { Bead = bead.Description, Aliases = bead.Description.Aliases };
 }

@@ -13,6 +13,12 @@ public sealed record StockLine(StockItem Item, long Revision, StockBalance Balan
     /// <summary>Whether it is time to buy.</summary>
     public bool IsLow => Short.Thousandths > 0;
 
+    /// <summary>The drawers that some of it lies in.</summary>
+    public IEnumerable<string> Drawers => Balance.Lots.Where(l => l.OnHand.Thousandths > 0).Select(l => l.What.Drawer).OfType<string>().Distinct(StringComparer.Ordinal);
+
+    /// <summary>Who sold what is there.</summary>
+    public IEnumerable<string> Suppliers => Balance.Lots.Where(l => l.OnHand.Thousandths > 0).Select(l => l.What.Supplier).OfType<string>().Distinct(StringComparer.Ordinal);
+
     /// <summary>The list in the order that asks for her attention: what is low first, then by name.</summary>
     public static IEnumerable<StockLine> LowFirst(IEnumerable<StockLine> lines) =>
         lines.OrderByDescending(l => l.IsLow).ThenBy(l => l.Item.Name, StringComparer.OrdinalIgnoreCase).ThenBy(l => l.Item.Key, StringComparer.Ordinal);

@@ -68,6 +68,9 @@ public static partial class StockRules
     /// <summary>A unit as faults and tables write it: nothing for what is counted one by one.</summary>
     public static string Sign(StockUnit unit) => unit switch { StockUnit.Millimetre => "mm", StockUnit.Gram => "g", _ => "" };
 
+    /// <summary>A unit as files write it.</summary>
+    public static string Word(StockUnit unit) => unit switch { StockUnit.Millimetre => "mm", StockUnit.Gram => "g", _ => "each" };
+
     private static void Check(string field, Quantity quantity, StockUnit unit, bool mayBeNothing, List<Fault> faults)
     {
         if (quantity.Thousandths < 0) faults.Add(Fault.Of(FaultCodes.ValueAtLeast, field, quantity.ToString(), ("min", "0"), ("unit", Sign(unit))));

@@ -48,7 +48,7 @@ public sealed record UnitsBought(SaleUnit Unit, decimal HowMany)
             ?? (Holds is { Thousandths: <= 0 } none ? Fault.Of(FaultCodes.ValueAbove, "holds", none.ToString(), ("min", "0"), ("unit", StockRules.Sign(unit))) : null);
         if (bad is not null) return bad;
         if (InOne(unit) is not { } one)
-            return Needs(unit) is { } needs ? Fault.Of(FaultCodes.SaleUnitNeeds, "saleUnit", SaleUnits.Word(Unit), ("needs", needs)) : Fault.Of(FaultCodes.SaleUnitOther, "saleUnit", SaleUnits.Word(Unit), ("countedIn", Word(unit)));
+            return Needs(unit) is { } needs ? Fault.Of(FaultCodes.SaleUnitNeeds, "saleUnit", SaleUnits.Word(Unit), ("needs", needs)) : Fault.Of(FaultCodes.SaleUnitOther, "saleUnit", SaleUnits.Word(Unit), ("countedIn", StockRules.Word(unit)));
         var all = one * HowMany;
         // No part of a bead, and no more of a thousandth than is there.
         var counted = unit == StockUnit.Each ? decimal.Floor(all) : decimal.Floor(all * 1000) / 1000;
@@ -84,8 +84,6 @@ public sealed record UnitsBought(SaleUnit Unit, decimal HowMany)
         (SaleUnit.Strand or SaleUnit.Hank or SaleUnit.Pack, _) => "holds",
         _ => null,
     };
-
-    private static string Word(StockUnit unit) => unit switch { StockUnit.Gram => "g", StockUnit.Millimetre => "mm", _ => "each" };
 
     // From a grain of dust to a lorry: only slips are kept out.
     private static Fault? Check(string field, double? value) => value is { } number && Measures.Limits.Above0To(Quantity.Most, "").Check(number) is { } fault

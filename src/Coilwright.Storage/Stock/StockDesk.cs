@@ -42,10 +42,11 @@ internal static class StockDesk
             var (item, seen) = change.Items[i];
             if (StockRules.Of(item, data) is [var fault, ..]) return new StockAnswer.Refused(i, fault, before[item.Key]);
             var there = rows.Item(item.Key);
+            if (seen == 0 && there is { } already) return new StockAnswer.Refused(i, Fault.Of(FaultCodes.StockThere, "key", item.Key, ("item", already.Item.Name)), before[item.Key]);
             if ((there?.Revision ?? 0) != seen)
                 return before[item.Key] is { } now ? new StockAnswer.Behind(now) : new StockAnswer.Refused(i, NoItem(item.Key), null);
             if (there is { } known && known.Item.Unit != item.Unit)
-                return new StockAnswer.Refused(i, Fault.Of(FaultCodes.StockUnitDiffers, "countedIn", StockWords.Unit(item.Unit)), before[item.Key]);
+                return new StockAnswer.Refused(i, Fault.Of(FaultCodes.StockUnitDiffers, "countedIn", StockRules.Word(item.Unit)), before[item.Key]);
             rows.Put(item, seen + 1);
         }
         for (var i = 0; i < change.Movements.Length; i++)

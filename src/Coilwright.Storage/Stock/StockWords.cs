@@ -5,8 +5,6 @@ namespace Coilwright.Storage.Stock;
 /// <summary>The words by which stock is written down.</summary>
 internal static class StockWords
 {
-    public static string Unit(StockUnit unit) => unit switch { StockUnit.Millimetre => "mm", StockUnit.Gram => "g", _ => "each" };
-
     public static StockUnit Unit(string word) => word switch { "mm" => StockUnit.Millimetre, "g" => StockUnit.Gram, _ => StockUnit.Each };
 
     public static string Kind(Movement movement) => movement switch

@@ -3,6 +3,7 @@ using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Postgres;
 using Coilwright.Storage.Shelf.Sqlite;
+using Coilwright.Storage.Stock;
 using Coilwright.Web.Hosting;
 using Coilwright.Web.Jobs;
 using Coilwright.Web.Papers;
@@ -46,11 +47,12 @@ internal static class BenchServices
         services.AddScoped<PreferencesKeeper>();
     }
 
-    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IShelfBackup
+    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IShelfBackup
     {
         services.AddSingleton(_ => shelf);
         services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<T>());
         services.AddSingleton<ITrialLog>(s => s.GetRequiredService<T>());
+        services.AddSingleton<IStockLedger>(s => s.GetRequiredService<T>());
         services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<T>());
     }
 

@@ -65,6 +65,7 @@ public static class BenchHost
         app.MapSheetFiles();
         app.MapBackupFile();
         app.MapJobFiles();
+        app.MapStockFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -68,4 +68,7 @@ public sealed record BenchWords
 
     /// <summary>The page of sizes.</summary>
     public required SizesPageWords Sizes { get; init; }
+
+    /// <summary>The pages of the stock.</summary>
+    public required StockPageWords Stock { get; init; }
 }

@@ -48,6 +48,7 @@ internal static class GermanFaults
         [FaultCodes.StockNoLot] = new("Eine solche Charge von {item} gibt es nicht.", "Was gezählt oder zurückgelegt wird, gehört zu einer Charge, die hereinkam.", "Zuerst eine Lieferung annehmen."),
         [FaultCodes.StockNoReservation] = new("Eine solche Rücklage von {item} gibt es nicht, oder es ist nichts mehr darin.", "Nur was zurückgelegt ist, lässt sich freigeben oder daraus entnehmen.", "Nachsehen, was zurückgelegt ist."),
         [FaultCodes.StockNoItem] = new("„{value}“ gibt es nicht im Vorrat.", "Vorrat gibt es von Posten, die beschrieben sind.", "{?nearest:Vielleicht ist {nearest} gemeint. }Oder den Posten zuerst anlegen."),
+        [FaultCodes.StockThere] = new("{field} ist „{value}“, und das gibt es im Vorrat schon: {item}.", "Jeder Posten hat einen eigenen Namen.", "Einen anderen wählen, oder mit dem weitermachen, der da ist."),
         [FaultCodes.StockUnitDiffers] = new("{field} ist „{value}“, und der Posten wird anders gezählt.", "Worin ein Posten gezählt wird, bleibt gleich.", "Für anders Gezähltes einen weiteren Posten anlegen."),
         [FaultCodes.StockIdTaken] = new("Das ist schon geschehen, an {item} und nicht so, wie es jetzt gewünscht ist.", "Jede Bewegung hat einen eigenen Namen.", "Neu darum bitten."),
         [FaultCodes.SaleUnitUnclear] = new("„{value}“ kann {one} oder {other} heißen.", "Eine Verkaufseinheit wird nie geraten.", "Eines von beiden wählen, oder das Wort ausschreiben."),

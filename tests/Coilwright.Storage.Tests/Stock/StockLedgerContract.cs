@@ -204,7 +204,7 @@ public abstract class StockLedgerContract
         Kept(await ledger.BookAsync(new StockChange { Items = [new ItemChange(Dot with { Par = Quantity.Of(20) }, 1)] }));
         var behind = Assert.IsType<StockAnswer.Behind>(await ledger.BookAsync(new StockChange { Items = [new ItemChange(Dot with { Name = "Points" }, 1)] }));
         Assert.Equal((2L, Quantity.Of(20)), (behind.Now.Revision, behind.Now.Item.Par));
-        Assert.IsType<StockAnswer.Behind>(await ledger.BookAsync(Adding(Dot)));
+        Assert.Equal((FaultCodes.StockThere, "Dots"), Refused(await ledger.BookAsync(Adding(Dot))).Why is var why ? (why.Code, why.Values["item"]) : default);
         Assert.Equal(FaultCodes.StockNoItem, Refused(await ledger.BookAsync(new StockChange { Items = [new ItemChange(Wire, 1)] })).Why.Code);
         var line = (await ledger.OpenAsync("dot"))!;
         Assert.Equal(("Dots", 2L, Quantity.Of(17), true), (line.Item.Name, line.Revision, line.Short, line.IsLow));

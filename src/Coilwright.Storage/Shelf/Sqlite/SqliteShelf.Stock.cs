@@ -79,7 +79,7 @@ public sealed partial class SqliteShelf : IStockLedger
 
         public void Put(StockItem item, long revision)
         {
-            if (revision == 1) Execute(connection, "INSERT INTO stock_items (key, counted_in) VALUES ($key, $unit)", ("$key", item.Key), ("$unit", StockWords.Unit(item.Unit)));
+            if (revision == 1) Execute(connection, "INSERT INTO stock_items (key, counted_in) VALUES ($key, $unit)", ("$key", item.Key), ("$unit", StockRules.Word(item.Unit)));
             Execute(connection, "INSERT INTO stock_descriptions (item, revision, at, name, aliases, bead, par) VALUES ($key, $revision, $at, $name, $aliases, $bead, $par)",
                 ("$key", item.Key), ("$revision", revision), ("$at", TextOf(clock.GetUtcNow())), ("$name", item.Name), ("$aliases", StockText.OfNames(item.Aliases)),
                 ("$bead", StockText.OfBead(item.Bead)), ("$par", item.Par?.Thousandths));

@@ -27,5 +27,6 @@ internal static class EnglishBench
         Jobs = EnglishBenchJobs.Make(),
         Ideas = EnglishBenchIdeas.Make(),
         Sizes = EnglishBenchSizes.Make(),
+        Stock = EnglishBenchStock.Make(),
     };
 }

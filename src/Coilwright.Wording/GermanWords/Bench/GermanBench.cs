@@ -27,5 +27,6 @@ internal static class GermanBench
         Jobs = GermanBenchJobs.Make(),
         Ideas = GermanBenchIdeas.Make(),
         Sizes = GermanBenchSizes.Make(),
+        Stock = GermanBenchStock.Make(),
     };
 }

@@ -79,6 +79,9 @@ public sealed class Language
     /// <summary>Words of cutting the wire.</summary>
     public required CutWords Cut { get; init; }
 
+    /// <summary>Words of shopping.</summary>
+    public required ShopWords Shop { get; init; }
+
     /// <summary>Words of the command line's help.</summary>
     public required HelpWords Help { get; init; }
 

@@ -54,6 +54,12 @@ public static class UsageCodes
     /// <summary>How many of a piece is not a piece's name and a whole number, or a whole number alone; {max}.</summary>
     public const string CountForm = "usage.count-form";
 
+    /// <summary>Spares are not a bead's name and beads in each piece or a percentage, or one of those alone; {max}.</summary>
+    public const string SparesForm = "usage.spares-form";
+
+    /// <summary>How many are at home is not a bead's name and a whole number; {max}.</summary>
+    public const string HomeForm = "usage.home-form";
+
     /// <summary>More lengths are to be cut than are planned at once; {max}.</summary>
     public const string TooManyPieces = "usage.too-many-pieces";
 

@@ -57,6 +57,9 @@ public static class WhyNotCodes
     /// <summary>The bead has no price.</summary>
     public const string PriceUnknown = "price-unknown";
 
+    /// <summary>Every order would be too small to be sent.</summary>
+    public const string NoOrderCanBeSent = "no-order-can-be-sent";
+
     /// <summary>The reckoning gave no finite number: a defect.</summary>
     public const string NotFinite = "not-finite";
 }

@@ -45,7 +45,7 @@ public class LayeringTests
         ["Costing"],
         ["Editing"],
         ["Cures", "Arrangement"],
-        ["Grading"],
+        ["Grading", "Shopping", "Substitutes"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

@@ -14,5 +14,6 @@ internal static class CommandList
         ScatterCommand.Make(output),
         SheetCommand.Make(output),
         CutCommand.Make(output),
+        ShopCommand.Make(output),
     ];
 }

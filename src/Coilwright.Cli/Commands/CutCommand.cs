@@ -36,9 +36,9 @@ internal static class CutCommand
         {
             var faults = new List<Fault>();
             var paths = parsed.GetRequiredValue(pieces);
-            var names = NamesOf(paths);
-            var request = new Request(paths, names, ReadCounts(parsed.GetValue(count) ?? [], count.Name, names, faults), parsed.GetValue(stock),
-                ReadWhole(parsed.GetValue(loops), loops.Name, MostLoops, faults), ReadWhole(parsed.GetValue(packs), packs.Name, MostPacks, faults),
+            var names = CountOption.NamesOf(paths);
+            var request = new Request(paths, names, CountOption.Read(parsed, count, names, faults), parsed.GetValue(stock),
+                CountOption.ReadWhole(parsed, loops, MostLoops, faults), CountOption.ReadWhole(parsed, packs, MostPacks, faults),
                 LengthOption.Read(parsed, keep, 0, MostKeepMm, faults), LengthOption.Read(parsed, loss, 0, MostLossMm, faults), parsed.GetValue(file));
             LanguageOption.Check(parsed, language, faults);
             if (request.Stock is null && parsed.GetValue(loops) is null) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", stock.Name, ("verb", command.Name)));
@@ -95,52 +95,6 @@ internal static class CutCommand
         var plan = WireCutting.Of(demands, wire.Lots, rules, known.Choices, cancel: cancel);
         var after = plan.WireAfterwards();
         return new Made(plan, [], null) { SayStop = stops.ToImmutable(), Afterwards = after.IsEmpty ? null : WireFile.Write(new WireAtHand(after, rules)) };
-    }
-
-    // The piece's own name; the whole path where two pieces have the same.
-    private static string[] NamesOf(string[] paths)
-    {
-        string[] names = [.. paths.Select(FileStem.Of)];
-        return [.. names.Select((name, p) => names.Count(n => n == name) > 1 ? paths[p] : name)];
-    }
-
-    private static int[] ReadCounts(string[] texts, string option, string[] names, List<Fault> faults)
-    {
-        var counts = new int?[names.Length];
-        int? every = null;
-        foreach (var text in texts)
-        {
-            var at = text.LastIndexOf('=');
-            var number = text[(at + 1)..];
-            if (!int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var n) || n is < 1 or > CuttingRules.MostPieces || at == 0)
-                faults.Add(Fault.Of(UsageCodes.CountForm, option, text, ("max", Language.PlainNumber(CuttingRules.MostPieces, 0))));
-            else if (at < 0)
-            {
-                if (every is not null) faults.Add(Fault.Of(UsageCodes.OptionTwice, "", $"{option} {text}"));
-                every = n;
-            }
-            else
-            {
-                var name = text[..at];
-                if (!names.Contains(name))
-                    faults.Add(Fault.Of(FaultCodes.WordUnknown, option, name, ("known", string.Join(", ", names.Distinct())), ("nearest", NearestName.Of(name, names) ?? "")));
-                for (var p = 0; p < names.Length; p++)
-                {
-                    if (names[p] != name) continue;
-                    if (counts[p] is not null) faults.Add(Fault.Of(UsageCodes.OptionTwice, "", $"{option} {name}"));
-                    counts[p] = n;
-                }
-            }
-        }
-        return [.. counts.Select(n => n ?? every ?? 1)];
-    }
-
-    private static int? ReadWhole(string? text, string option, int most, List<Fault> faults)
-    {
-        if (text is null) return null;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= most) return number;
-        faults.Add(Fault.Of(UsageCodes.WholeForm, option, text, ("max", Language.PlainNumber(most, 0))));
-        return null;
     }
 
     /// <summary>What was asked for.</summary>

@@ -409,6 +409,9 @@ public static class FaultCodes
 
     /// <summary>An item of stock cannot be read: {item}; {detail} is the code of what is wrong in it.</summary>
     public const string StockItemUnreadable = "stock.item-unreadable";
+
+    /// <summary>A currency is not three capital letters.</summary>
+    public const string CurrencyForm = "currency.form";
 }
 
 /// <summary>The words that <see cref="FaultCodes.FieldType"/> uses for JSON types, and the kinds of number asked for.</summary>

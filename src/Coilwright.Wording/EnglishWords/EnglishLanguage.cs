@@ -22,6 +22,7 @@ internal static class EnglishLanguage
         Sizes = EnglishSizes.Make(),
         Scatter = EnglishScatter.Make(),
         Cut = EnglishCut.Make(),
+        Shop = EnglishShop.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -27,6 +27,7 @@ internal static class GermanLanguage
         Sizes = GermanSizes.Make(),
         Scatter = GermanScatter.Make(),
         Cut = GermanCut.Make(),
+        Shop = GermanShop.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

@@ -15,5 +15,6 @@ internal static class CommandList
         SheetCommand.Make(output),
         CutCommand.Make(output),
         ShopCommand.Make(output),
+        SubstituteCommand.Make(output),
     ];
 }

@@ -63,7 +63,13 @@ public static class Substituting
     /// <param name="piece">The piece.</param>
     /// <param name="kind">The kind, by index.</param>
     /// <param name="bead">The bead in its place.</param>
-    public static Piece With(Piece piece, int kind, Bead bead) => piece with { Beads = piece.Beads.SetItem(kind, bead), MeasuredRows = [] };
+    public static Piece With(Piece piece, int kind, Bead bead)
+    {
+        var old = piece.Beads[kind].Description;
+        // It stands in for what the other was in the design. A bead with a seat can be nothing but a focal: it then stays one.
+        if (Bead.TryMake(bead.Description with { Role = piece.Beads[kind].Role, Shows = old.Shows }, out var standing, out _)) bead = standing!;
+        return piece with { Beads = piece.Beads.SetItem(kind, bead), MeasuredRows = [] };
+    }
 
     private static IEnumerable<string> StopsOf(Reckoned reckoned) => reckoned.Notices.Where(n => n.Severity == Severity.Stop).Select(n => n.Code);
 }

@@ -23,6 +23,7 @@ internal static class EnglishLanguage
         Scatter = EnglishScatter.Make(),
         Cut = EnglishCut.Make(),
         Shop = EnglishShop.Make(),
+        Substitutes = EnglishSubstitutes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -1,0 +1,77 @@
+using Coilwright.Storage.Lists;
+using Coilwright.Storage.Tests.Shelf;
+using Microsoft.Data.Sqlite;
+
+namespace Coilwright.Storage.Tests.Lists;
+
+/// <summary>What every keeper of lists must do.</summary>
+public abstract class KeptListsContract
+{
+    /// <summary>A keeper without any list.</summary>
+    protected abstract IKeptLists Empty();
+
+    private static KeptList Kept(ListAnswer answer) => Assert.IsType<ListAnswer.Kept>(answer).Now;
+
+    [Fact]
+    public async Task The_last_list_of_a_kind_counts_and_kinds_do_not_meet()
+    {
+        var lists = Empty();
+        Assert.Null(await lists.ListAsync(ListKind.Prices));
+        Kept(await lists.KeepListAsync(ListKind.Prices, 0, "one 'quoted' ü"));
+        Kept(await lists.KeepListAsync(ListKind.Wire, 0, "wire"));
+        Assert.Equal(2, Kept(await lists.KeepListAsync(ListKind.Prices, 1, "two")).Revision);
+        Assert.Equal(("two", 2L), ((await lists.ListAsync(ListKind.Prices))!.Content, (await lists.ListAsync(ListKind.Prices))!.Revision));
+        Assert.Equal("wire", (await lists.ListAsync(ListKind.Wire))!.Content);
+    }
+
+    [Fact]
+    public async Task Who_has_not_seen_the_last_one_is_told_and_nothing_is_lost()
+    {
+        var lists = Empty();
+        Kept(await lists.KeepListAsync(ListKind.Prices, 0, "one"));
+        foreach (var seen in new[] { 0L, 2L })
+            Assert.Equal("one", Assert.IsType<ListAnswer.Behind>(await lists.KeepListAsync(ListKind.Prices, seen, "late")).Now.Content);
+        Assert.Equal("one", (await lists.ListAsync(ListKind.Prices))!.Content);
+    }
+
+    [Fact]
+    public async Task Of_many_who_saw_the_same_one_is_kept()
+    {
+        var lists = Empty();
+        var answers = await Task.WhenAll(Enumerable.Range(0, 12).Select(i => Task.Run(() => lists.KeepListAsync(ListKind.Wire, 0, $"list {i}"))));
+        var kept = Assert.Single(answers.OfType<ListAnswer.Kept>());
+        Assert.All(answers.OfType<ListAnswer.Behind>(), b => Assert.Equal(kept.Now.Content, b.Now.Content));
+        Assert.Equal(kept.Now.Content, (await lists.ListAsync(ListKind.Wire))!.Content);
+    }
+}
+
+/// <summary>Lists in memory.</summary>
+public sealed class MemoryKeptListsTests : KeptListsContract
+{
+    protected override IKeptLists Empty() => new MemoryKeptLists(TimeProvider.System);
+}
+
+/// <summary>Lists beside the pieces in one file.</summary>
+public sealed class SqliteKeptListsTests : KeptListsContract, IDisposable
+{
+    private readonly SqliteShelves _shelves = new();
+
+    protected override IKeptLists Empty() => _shelves.Empty();
+
+    public void Dispose() => _shelves.Dispose();
+
+    [Fact]
+    public async Task No_list_that_was_kept_can_be_changed_or_taken_out()
+    {
+        var folder = _shelves.NewFolder();
+        var shelf = _shelves.Open(folder);
+        await shelf.KeepListAsync(ListKind.Prices, 0, "one");
+        using var other = SqliteShelves.Other(shelf.FilePath);
+        foreach (var sql in new[] { "UPDATE lists SET content = ''", "DELETE FROM lists" })
+        {
+            using var command = other.CreateCommand();
+            command.CommandText = sql;
+            Assert.Contains("only ever added", Assert.Throws<SqliteException>(() => command.ExecuteNonQuery()).Message, StringComparison.Ordinal);
+        }
+    }
+}

@@ -1,5 +1,8 @@
+using Coilwright.Core.Buying;
 using Coilwright.Core.Pieces;
+using Coilwright.Solvers;
 using Coilwright.Storage;
+using Coilwright.Storage.Lists;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Postgres;
 using Coilwright.Storage.Shelf.Sqlite;
@@ -33,6 +36,9 @@ internal static class BenchServices
             services.AddSingleton<ShelfPlace>(new ShelfPlace.File(shelf.FilePath));
             services.AddShelf(shelf);
         }
+        services.AddSingleton<IBuyer>(_ => new CheapestBuyer());
+        services.AddSingleton<ShopDesk>();
+        services.AddSingleton<WireDesk>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<JobList>();
@@ -44,15 +50,17 @@ internal static class BenchServices
         services.AddSingleton<PieceNews>();
         services.AddScoped<BenchSession>();
         services.AddScoped<BenchHands>();
+        services.AddScoped<Basket>();
         services.AddScoped<PreferencesKeeper>();
     }
 
-    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IShelfBackup
+    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IKeptLists, IShelfBackup
     {
         services.AddSingleton(_ => shelf);
         services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<T>());
         services.AddSingleton<ITrialLog>(s => s.GetRequiredService<T>());
         services.AddSingleton<IStockLedger>(s => s.GetRequiredService<T>());
+        services.AddSingleton<IKeptLists>(s => s.GetRequiredService<T>());
         services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<T>());
     }
 

@@ -71,4 +71,13 @@ public sealed record BenchWords
 
     /// <summary>The pages of the stock.</summary>
     public required StockPageWords Stock { get; init; }
+
+    /// <summary>What the pages of shopping and of wire have in common.</summary>
+    public required MakingWords Making { get; init; }
+
+    /// <summary>The page of shopping.</summary>
+    public required ShopPageWords Shop { get; init; }
+
+    /// <summary>The page of the wire.</summary>
+    public required CutPageWords Cut { get; init; }
 }

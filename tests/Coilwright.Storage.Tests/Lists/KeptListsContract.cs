@@ -75,3 +75,13 @@ public sealed class SqliteKeptListsTests : KeptListsContract, IDisposable
         }
     }
 }
+
+/// <summary>Lists beside the pieces in one database.</summary>
+public sealed class PostgresKeptListsTests : KeptListsContract, IDisposable
+{
+    private readonly PostgresShelves _shelves = new();
+
+    protected override IKeptLists Empty() => _shelves.Empty();
+
+    public void Dispose() => _shelves.Dispose();
+}

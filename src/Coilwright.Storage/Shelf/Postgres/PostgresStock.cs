@@ -67,7 +67,7 @@ internal sealed class PostgresStock : IStockRows
         _items[item.Key] = (item, revision);
         _writes.Add(async turn =>
         {
-            if (revision == 1) await turn.DoAsync("INSERT INTO coilwright.stock_items (key, counted_in) VALUES (@key, @unit)", ("key", item.Key), ("unit", StockWords.Unit(item.Unit)));
+            if (revision == 1) await turn.DoAsync("INSERT INTO coilwright.stock_items (key, counted_in) VALUES (@key, @unit)", ("key", item.Key), ("unit", StockRules.Word(item.Unit)));
             await turn.DoAsync("""
                 INSERT INTO coilwright.stock_descriptions (item, revision, at, name, aliases, bead, par) VALUES (@key, @revision, @at, @name, @aliases, @bead, @par)
                 """,

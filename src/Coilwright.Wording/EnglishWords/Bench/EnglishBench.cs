@@ -28,5 +28,8 @@ internal static class EnglishBench
         Ideas = EnglishBenchIdeas.Make(),
         Sizes = EnglishBenchSizes.Make(),
         Stock = EnglishBenchStock.Make(),
+        Cut = EnglishBenchCut.Make(),
+        Shop = EnglishBenchShop.Make(),
+        Making = EnglishBenchMaking.Make(),
     };
 }

@@ -28,5 +28,8 @@ internal static class GermanBench
         Ideas = GermanBenchIdeas.Make(),
         Sizes = GermanBenchSizes.Make(),
         Stock = GermanBenchStock.Make(),
+        Cut = GermanBenchCut.Make(),
+        Shop = GermanBenchShop.Make(),
+        Making = GermanBenchMaking.Make(),
     };
 }

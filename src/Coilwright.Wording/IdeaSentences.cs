@@ -17,6 +17,8 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     private readonly IdeaWords _words = language.Ideas;
     private readonly BeadNames _names = new(arranged.Before);
 
+    private bool ByMean => arranged.JudgedBy == JudgedBy.Mean;
+
     /// <summary>How the piece does as it is, and why there are no ideas where there are none.</summary>
     public IEnumerable<string> Now()
     {
@@ -25,7 +27,7 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
             yield return arranged.WhyNone == NoIdeas.NoWish ? _words.NoWish : _words.NoGap;
             yield break;
         }
-        yield return language.Sentence(_words.Now, ("against", arranged.BeforeJudged.Loss), ("wrists", arranged.Wrists.Length));
+        yield return language.Sentence(ByMean ? _words.Now : _words.NowNineteen, ("against", arranged.BeforeJudged.Loss), ("wrists", arranged.Wrists.Length));
         yield return Failing(arranged.BeforeJudged.FailingMm, _words.NowHolds, _words.NowFails);
         if (arranged.WhyNone == NoIdeas.NoneAllowed)
             yield return arranged.Conflict.Length switch
@@ -92,6 +94,8 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         (IdeaKind.OneSwap, true) => _words.NoBetterSwap,
         (IdeaKind.OneSwap, false) => _words.PerhapsAnotherSwap,
         (IdeaKind.StandIn, _) => _words.NoBetterStandIn,
+        (IdeaKind.OtherOrder, _) when !ByMean => _words.PerhapsAnotherNineteen,
+        (IdeaKind.Best, false) when !ByMean => _words.PerhapsBetterNineteen,
         (IdeaKind.OtherOrder, _) => arranged.BestOrder is { IsProven: true } ? _words.NoBetterOrder : _words.PerhapsAnotherOrder,
         _ => language.Sentence(_words.PerhapsBetter, ("gap", arranged.Best!.GapToBound)),
     };
@@ -108,7 +112,7 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     /// <summary>How many beads change and what then lies against the wish at best, by the tables; empty where there is nothing to weigh.</summary>
     public IEnumerable<(string Beads, string Loss)> Front()
     {
-        if (arranged.Best is not { } best || arranged.LeastLossByChange.Length < 2) yield break;
+        if (!ByMean || arranged.Best is not { } best || arranged.LeastLossByChange.Length < 2) yield break;
         foreach (var (loss, changed) in arranged.LeastLossByChange.Select((loss, changed) => (loss, changed)))
             if (double.IsFinite(loss)) yield return (changed == 0 ? _words.FrontNone : changed.ToString(CultureInfo.InvariantCulture), Percent(loss));
         var closed = Percent(best.Loss) == Percent(best.Bound);
@@ -162,18 +166,8 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
     private string Rule(CountRule rule) => rule switch
     {
         { BeadId: { } id } => language.Fill(_words.RuleOnHand, ("bead", _names.Of(id))),
-        { Rule: { } of } => Rule(of),
+        { Rule: { } of } => new RuleSentences(language, _names.Of).Of(of),
         { Code: "focal" } => language.Fill(_words.RuleFocal, ("withinDeg", arranged.Before.Piece.Wishes.FocalWithinDeg)),
         _ => _words.RuleLength,
-    };
-
-    private string Rule(OrderRule rule) => rule switch
-    {
-        OrderRule.LongestRun run => language.Fill(_words.RuleRun, ("name", _names.Of(run.Name)), ("most", run.Most)),
-        OrderRule.InAnyRow row => language.Fill(_words.RuleRow, ("names", string.Join(", ", row.Names.Select(_names.Of))), ("upTo", row.UpTo), ("ofAny", row.OfAny)),
-        OrderRule.Apart apart => language.Fill(_words.RuleApart, ("name", _names.Of(apart.Name)), ("beside", _names.Of(apart.Beside))),
-        OrderRule.Together together => language.Fill(_words.RuleTogether, ("name", _names.Of(together.Name)), ("beside", _names.Of(together.Beside))),
-        OrderRule.StartsWith starts => language.Fill(_words.RuleStart, ("name", _names.Of(starts.Name))),
-        _ => language.Fill(_words.RuleEnd, ("name", _names.Of(rule.Named[0]))),
     };
 }

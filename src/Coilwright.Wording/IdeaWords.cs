@@ -9,6 +9,15 @@ public sealed record IdeaWords
     /// <summary>How the piece does now: {against}, {wrists} for how many wrists.</summary>
     public required string Now { get; init; }
 
+    /// <summary>How nineteen in twenty such pieces do now: {against}, {wrists} for how many wrists.</summary>
+    public required string NowNineteen { get; init; }
+
+    /// <summary>Counts were looked for by steps, for nineteen in twenty, and there is no bound.</summary>
+    public required string PerhapsBetterNineteen { get; init; }
+
+    /// <summary>Orders of groups were looked through by the mean, and what is judged is nineteen in twenty.</summary>
+    public required string PerhapsAnotherNineteen { get; init; }
+
     /// <summary>The wish fails now on {wrists}.</summary>
     public required string NowFails { get; init; }
 

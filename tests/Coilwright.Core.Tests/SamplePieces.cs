@@ -42,6 +42,7 @@ public static class SamplePieces
         CurveToMm = 198,
         CurveStepMm = 1,
         SpreadDraws = 400,
+        JudgedDraws = 200,
         HeavyTurnG = 20,
         StressShareFrom = 0.7,
         RulerErrorMm = 0.5,

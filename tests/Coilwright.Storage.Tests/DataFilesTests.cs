@@ -94,7 +94,7 @@ public class DataFilesTests
         Assert.Equal((8, 0.4, 0.05, 400, 0.1), (c.LikenessColourWidth, c.LikenessAreaWidth, c.LikenessFloor, c.Shuffles, c.LeastOverShare));
         Assert.Equal((20, 5, 0.1, 0.25, 15), (c.FocalWithinDeg, c.OverlapToleranceMm, c.BoreToleranceMm, c.FewerTurnsFrom, c.LooseFromMm));
         Assert.Equal((138, 198, 1, 0.5, 0.25), (c.CurveFromMm, c.CurveToMm, c.CurveStepMm, c.RulerErrorMm, c.MeasuredAbsurdShare));
-        Assert.Equal((400, 20, 0.7), (c.SpreadDraws, c.HeavyTurnG, c.StressShareFrom));
+        Assert.Equal((400, 200, 20, 0.7), (c.SpreadDraws, c.JudgedDraws, c.HeavyTurnG, c.StressShareFrom));
     }
 
     // Source: Reference/ansur2_circumferences.csv, the 1st percentile of women's wrists and the 99th of men's.

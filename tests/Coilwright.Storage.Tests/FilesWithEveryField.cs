@@ -38,7 +38,9 @@ internal static class FilesWithEveryField
             "apart": [{ "name": "star", "beside": "tube" }], "together": [{ "name": "star", "beside": "disc" }], "startsWith": "cluster", "endsWith": "chip",
             "turns": 1.5, "focalWithinDeg": 10,
             "free": { "runs": [{ "bead": "disc", "least": 1, "most": 3 }], "lengthWithinMm": 8, "onHand": [{ "bead": "disc", "beads": 12 }], "mirroredHalves": true,
-              "groupOrder": true, "standIns": [{ "bead": "chip", "with": "nugget", "everywhere": true }], "coils": [{ "insideMm": 55 }, { "loopMm": 200 }, { "centreMm": 58.5 }] },
+              "groupOrder": true, "standIns": [{ "bead": "chip", "with": "nugget", "everywhere": true }], "coils": [{ "insideMm": 55 }, { "loopMm": 200 }, { "centreMm": 58.5 }],
+              "startAngle": { "fromDeg": 150, "toDeg": -150, "stepDeg": 10 }, "turns": { "least": 1.5, "most": 2.5 } },
+            "judgedBy": "nineteenInTwenty",
             "wrists": [{ "wristMm": 150, "weight": 2 }, { "wristMm": 165.5, "weight": 1 }]
           }
         }

@@ -45,6 +45,8 @@ public class SchemaTests
         ("$defs/neighbours", PieceFields.Neighbours),
         ("$defs/standIn", PieceFields.StandIn),
         ("$defs/free", PieceFields.Free),
+        ("$defs/startRange", PieceFields.StartRange),
+        ("$defs/turnsRange", PieceFields.TurnsRange),
         ("$defs/coil", PieceFields.Coil),
         ("$defs/freeRun", PieceFields.FreeRun),
         ("$defs/beadsOnHand", PieceFields.OnHand),
@@ -85,6 +87,7 @@ public class SchemaTests
         Assert.Equal(PieceFields.Finishes.Words, Words("$defs/end/properties/finish"));
         Assert.Equal(PieceFields.WhichEnds.Words, Words("$defs/measuredEndLoop/properties/end"));
         Assert.Equal(PieceFields.LiningUp.Words, Words("$defs/wish"));
+        Assert.Equal(PieceFields.JudgedBys.Words, Words("$defs/wishes/properties/judgedBy"));
         Assert.Equal(OrderWords.Reserved.Order(StringComparer.Ordinal), Words("$defs/name/not"));
         Assert.Equal(PieceFields.MeasuredWhats.Words, new[] { "Row", "Loop", "EndLoop" }
             .Select(w => PieceSchema.At($"$defs/measured{w}/properties/what").GetProperty("const").GetString()!));

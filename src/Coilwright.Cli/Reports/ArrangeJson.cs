@@ -27,6 +27,7 @@ internal static class ArrangeJson
             json.Whole("seed", request.Seed);
             json.Whole("effort", request.Effort);
             json.YesOrNo("wasStopped", arranged.WasStopped);
+            json.Text("judgedBy", Words.Of(arranged.JudgedBy));
             json.Whole("gaps", arranged.Gaps.Length);
             json.Ratio("waysLog10", Math.Log10(arranged.Ways));
             json.Whole("groups", arranged.FreeGroups);

@@ -16,9 +16,16 @@ internal sealed class Headline
     private readonly VisibleRow _row;
     private readonly ReckoningChoices _choices;
     private readonly double[] _seenMm = new double[GroupBlocks.NoGroup + 1];
-    private readonly Sums _exact = new(), _averaged = new();
+    private readonly Sums _exact = new(), _averaged;
 
-    public Headline(GroupStretches groups, Wishes wishes, Lie lie, List<(double From, double To)> hidden, double averagingMm, ReckoningChoices choices,
+    /// <param name="groups">The groups.</param>
+    /// <param name="wishes">The wishes.</param>
+    /// <param name="lie">Where the beads lie.</param>
+    /// <param name="hidden">What is hidden.</param>
+    /// <param name="averagingMm">Half width of the averaging, mm; null where T is known, as of one draw: then what is averaged is what is exact.</param>
+    /// <param name="choices">Our choices.</param>
+    /// <param name="room">Room to lay blocks in.</param>
+    public Headline(GroupStretches groups, Wishes wishes, Lie lie, List<(double From, double To)> hidden, double? averagingMm, ReckoningChoices choices,
         VisibleRow room)
     {
         _groups = groups;
@@ -29,7 +36,8 @@ internal sealed class Headline
         _row.Lay(_blocks.Lengths.AsSpan(0, _blocks.Count), [], hidden);
         for (var i = 0; i < _row.Count; i++) _seenMm[_blocks.BinOf[_row.Tag[i]]] += _row.To[i] - _row.From[i];
         _row.OverAtByBin(lie.WirePerTurnMm, _blocks.NameOf, _blocks.BinOf, _exact.Own, _exact.Over);
-        _row.OverAveragedByBin(lie.WirePerTurnMm, averagingMm, _blocks.NameOf, _blocks.BinOf, _averaged.Own, _averaged.Over);
+        _averaged = averagingMm is null ? _exact : new Sums();
+        if (averagingMm is { } half) _row.OverAveragedByBin(lie.WirePerTurnMm, half, _blocks.NameOf, _blocks.BinOf, _averaged.Own, _averaged.Over);
     }
 
     public double? Exact => Cover(_exact, null);

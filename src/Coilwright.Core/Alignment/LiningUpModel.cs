@@ -78,6 +78,18 @@ public sealed class LiningUpModel
         };
     }
 
+    /// <summary>How one draw of the piece does under the wish, exactly at its T.</summary>
+    /// <param name="lie">Where its beads lie.</param>
+    /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>
+    /// <param name="room">Room from an earlier glance.</param>
+    /// <returns>Of the visible length of groups with a wish, the share that lies against it, null when no group has one; and whether the wish fails.</returns>
+    internal (double? AgainstWish, bool Fails) DrawnWish(Lie lie, double pitchMm, GlanceRoom room)
+    {
+        new FocalHiding(_piece.Beads, lie.RadiusMm).Find(_order, lie.SharesMm.AsSpan(), lie.WirePerTurnMm, pitchMm, room.Hidden);
+        var headline = new Headline(_groups, _piece.Wishes, lie, room.Hidden, null, _choices, room.Blocks);
+        return (headline.AgainstWish, headline.FailsMix || headline.FailsColumns);
+    }
+
     /// <summary>Headline and lining up by bead against chance for many draws of the same order: what the spread asks.</summary>
     /// <param name="lie">The lie of mean lengths: chance is taken from it.</param>
     /// <param name="pitchMm">Distance from turn to turn along the arm, mm.</param>

@@ -37,7 +37,8 @@ public enum IdeaKind
 /// <param name="After">The piece afterwards on the wearer's wrist.</param>
 /// <param name="IsProven">For <see cref="IdeaKind.SmallestCure"/>: that every smaller change was tried in full and none cures. For <see cref="IdeaKind.OneSwap"/> and
 /// <see cref="IdeaKind.StandIn"/>: that every other was judged in full and none is better. For <see cref="IdeaKind.OtherOrder"/> never: with groups
-/// free there is only a weak bound. For the others: that by the tables none is better.</param>
+/// free there is only a weak bound. For the others: that by the tables none is better; and where what nineteen in twenty do not exceed is judged, which no table
+/// holds, that every other was judged in full and none is better.</param>
 public sealed record Idea(IdeaKind Kind, OrderEdit Edit, int Changed, OrderJudgement Judged, Reckoned After, bool IsProven)
 {
     /// <summary>The runs that it gives other counts; where it moves groups too, counted after those are moved.</summary>
@@ -117,6 +118,9 @@ public sealed record Arranged
     /// <summary>The best counts by the tables, and what is known of better ones; null when none are allowed.</summary>
     public FoundCounts? Best { get; init; }
 
+    /// <summary>What was judged. Tables and bounds are of the mean, whatever is judged in full.</summary>
+    public JudgedBy JudgedBy { get; init; }
+
     /// <summary>The loss of the order as it is, by the tables.</summary>
     public double TableLoss { get; init; }
 
@@ -173,8 +177,13 @@ public static class Arranging
         private Reckoned _strung = null!;
         private GroupOrders? _orders;
         private FoundOrder? _bestOrder;
+        private int[]? _fewInFull;
 
         private GapProblem Problem => _space.Problem;
+
+        private bool ByMean => piece.Wishes.JudgedBy == JudgedBy.Mean;
+
+        private long MostJudged => Math.Min(200L * request.Effort, MostJudgings);
 
         public Arranged Run()
         {
@@ -198,8 +207,9 @@ public static class Arranging
             {
                 // What was found so far is given back.
             }
-            if (Problem.Count > 0) best = new BestCounts(request.Effort, request.Seed).Find(Problem, progress, cancel);
-            if (best is not null) Offer(IdeaKind.Best, best.Counts.AsSpan(), best.IsProven);
+            if (Problem.Count > 0) best = new BestCounts(request.Effort, request.Seed).Find(Problem, ByMean ? progress : null, cancel);
+            if (best is not null && ByMean) Offer(IdeaKind.Best, best.Counts.AsSpan(), best.IsProven);
+            if (best is not null && !ByMean) LookInFull(best);
             if (_orders is not null) LookAtOrders(_orders);
             var none = best is null && _bestOrder is null && everywhere.IsEmpty ? NoIdeas.NoneAllowed : NoIdeas.NoneBetter;
             return Outcome(_ideas.Count == 0 ? none : NoIdeas.None) with { Best = best };
@@ -217,6 +227,7 @@ public static class Arranging
             BestOrder = _bestOrder,
             Ideas = [.. _ideas.OrderBy(i => i.Changed).ThenBy(i => i.Kind)],
             WhyNone = why,
+            JudgedBy = piece.Wishes.JudgedBy,
             LeastLossByChange = [.. _leastByChange],
             TableLoss = Problem.Loss(Problem.Start.AsSpan()),
             WasStopped = cancel.IsCancellationRequested,
@@ -225,7 +236,8 @@ public static class Arranging
         // Every change of one bead, then of two, and so on, as long as the effort reaches; each judged in full until one cures.
         private void LookAtSmallChanges()
         {
-            var judgings = Math.Min(200L * request.Effort, MostJudgings);
+            var judgings = MostJudged;
+            var few = new List<int[]>();
             var least = Problem.Allows(Problem.Start.AsSpan()) ? Problem.Loss(Problem.Start.AsSpan()) : double.PositiveInfinity;
             int[]? leastFew = null;
             var (cured, all, allFew) = (_before.FailingMm.IsEmpty, true, true);
@@ -243,6 +255,7 @@ public static class Arranging
                     least = changes[0].Loss;
                     if (changed <= Few) leastFew = changes[0].Counts;
                 }
+                if (changed <= Few && !ByMean) few.AddRange(changes.Select(c => c.Counts));
                 _leastByChange.Add(least);
                 if (cured) continue;
                 var tried = (int)Math.Min(changes.Length, judgings);
@@ -254,7 +267,21 @@ public static class Arranging
                 }
                 all &= tried == changes.Length;
             }
-            if (leastFew is not null) Offer(IdeaKind.FewBeads, leastFew, allFew);
+            if (leastFew is not null && ByMean) Offer(IdeaKind.FewBeads, leastFew, allFew);
+            if (ByMean) return;
+            // The likeliest first: by the tables, which hold the mean.
+            var judged = new InFull(_space, MostJudged, cancel).Judge([.. few.OrderBy(counts => Problem.Loss(counts))]);
+            if (InFull.Best(judged) is not { } best) return;
+            _fewInFull = best.Counts;
+            Offer(IdeaKind.FewBeads, best.Counts, allFew && judged.Length == few.Count);
+        }
+
+        // What nineteen in twenty do not exceed does not add up over pairs of groups: no table holds it, and no bound is known of it.
+        private void LookInFull(FoundCounts byMean)
+        {
+            IEnumerable<int[]> starts = [[.. byMean.Counts], .. Problem.Allows(Problem.Start.AsSpan()) ? [Problem.Start.ToArray()] : Array.Empty<int[]>()];
+            if (new InFull(_space, MostJudged, cancel).Find(_fewInFull is null ? starts : starts.Append(_fewInFull)) is { } found)
+                Offer(IdeaKind.Best, found.Counts, found.IsProven);
         }
 
         private int[]? FirstCure(ReadOnlySpan<(int[] Counts, double Loss)> changes)
@@ -374,7 +401,7 @@ public static class Arranging
         // The best order of the groups, and from there the best counts.
         private void LookAtOrders(GroupOrders orders)
         {
-            _bestOrder = new BestOrder(request.Effort, request.Seed).Find(orders.Problem, progress is null ? null : new Teller(progress), cancel);
+            _bestOrder = new BestOrder(request.Effort, request.Seed).Find(orders.Problem, progress is null || !ByMean ? null : new Teller(progress), cancel);
             if (_bestOrder is null || orders.Edit(_bestOrder.Things.AsSpan()) is not { } edit || PieceEditing.Apply(piece, edit, data) is not EditOutcome.Done done) return;
             var space = new OrderSpace(done.Piece, data);
             var counts = cancel.IsCancellationRequested || space.Problem.Count == 0 ? null : new BestCounts(request.Effort, request.Seed).Find(space.Problem, null, cancel);

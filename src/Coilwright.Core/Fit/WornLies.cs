@@ -22,7 +22,10 @@ internal sealed class WornLies(Piece piece, double[]? factors, ReckoningChoices 
     public Lie At(double circumferenceMm)
     {
         var radius = circumferenceMm / (2 * Math.PI);
-        var lie = new Lie(Shares.AtRadius(radius), Turns.WirePerTurnMm(circumferenceMm), radius, piece.Wearer.StartAngleDeg);
-        return piece.Wearer.FocalOnTop && Focal is { } focal ? lie.StartingAt(-360 * lie.MiddleMm(focal) / lie.WirePerTurnMm) : lie;
+        return FocalOnTop(new Lie(Shares.AtRadius(radius), Turns.WirePerTurnMm(circumferenceMm), radius, piece.Wearer.StartAngleDeg));
     }
+
+    /// <summary>The same lie turned so that the focal is on top, where the wearer wants that.</summary>
+    public Lie FocalOnTop(Lie lie) =>
+        piece.Wearer.FocalOnTop && Focal is { } focal ? lie.StartingAt(-360 * lie.MiddleMm(focal) / lie.WirePerTurnMm) : lie;
 }

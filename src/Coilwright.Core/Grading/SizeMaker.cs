@@ -273,6 +273,8 @@ internal sealed class SizeMaker
     private Wishes WithWrist(Wishes wishes, double wristMm) => wishes with
     {
         Wrists = [new WeighedWrist(wristMm, 1)],
+        // Counts of a size are chosen by the tables, which hold the mean, and judged alike.
+        JudgedBy = JudgedBy.Mean,
         Free = wishes.Free with { MirroredHalves = _isMirrored },
     };
 

@@ -97,6 +97,16 @@ public sealed record PlaceWish(double FromDeg, double ToDeg, LiningUpWish Lining
     public bool Covers(double angleDeg) => FromDeg <= ToDeg ? angleDeg >= FromDeg && angleDeg <= ToDeg : angleDeg >= FromDeg || angleDeg <= ToDeg;
 }
 
+/// <summary>What is judged of a piece that may come out in one way or another: no two beads are alike, and nobody knows a wrist to the millimetre.</summary>
+public enum JudgedBy
+{
+    /// <summary>The mean over all the ways.</summary>
+    Mean,
+
+    /// <summary>What nineteen of twenty do not exceed: the 95th percentile of seeded draws.</summary>
+    NineteenInTwenty,
+}
+
 /// <summary>What the maker wants of the piece. Wishes judge the readings; they never change them.</summary>
 public sealed record Wishes
 {
@@ -126,6 +136,9 @@ public sealed record Wishes
 
     /// <summary>What may change when a better order is looked for.</summary>
     public FreeToChange Free { get; init; } = FreeToChange.Usual;
+
+    /// <summary>What of how a piece may come out is judged when a better order is looked for.</summary>
+    public JudgedBy JudgedBy { get; init; } = JudgedBy.Mean;
 
     /// <summary>Wrists that the piece is to be good on, each with its weight; empty: adults' wrists from the data.</summary>
     public ImmutableArray<WeighedWrist> Wrists { get; init; } = [];

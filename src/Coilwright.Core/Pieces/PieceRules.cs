@@ -88,6 +88,12 @@ public static class PieceRules
     /// <summary>The most beads of a run whose fewest are given.</summary>
     public static Limits MostOfRun(int least) => Limits.Between(least, RunBeads.Max, "");
 
+    /// <summary>From one place of the starting end that is tried to the next.</summary>
+    public static readonly Limits StepDeg = Limits.Between(1, 90, "°");
+
+    /// <summary>The most turns where the fewest are given.</summary>
+    public static Limits MostTurns(double least) => Limits.Between(least, Turns.Max, "");
+
     /// <summary>Turns designed for.</summary>
     public static readonly Limits Turns = Limits.Above0To(1000, "");
 
@@ -216,6 +222,14 @@ public static class PieceRules
             var (datum, sizeMm) = wishes.Free.Coils[i];
             var (name, limits) = datum switch { CoilDatum.Inside => ("insideMm", CoilMm), CoilDatum.CentreLine => ("centreMm", CoilMm), _ => ("loopMm", LoopMm) };
             rules.Number(string.Create(CultureInfo.InvariantCulture, $"free.coils[{i}].{name}"), sizeMm, limits);
+        }
+        rules.Number("free.startAngle.fromDeg", wishes.Free.StartAngle?.FromDeg, BearingDeg);
+        rules.Number("free.startAngle.toDeg", wishes.Free.StartAngle?.ToDeg, BearingDeg);
+        rules.Number("free.startAngle.stepDeg", wishes.Free.StartAngle?.StepDeg, StepDeg);
+        if (wishes.Free.Turns is { } turns)
+        {
+            rules.Number("free.turns.least", turns.Least, Turns);
+            rules.Number("free.turns.most", turns.Most, MostTurns(Math.Clamp(turns.Least, 0, Turns.Max)));
         }
         for (var i = 0; i < (wishes.Wrists.IsDefault ? 0 : wishes.Wrists.Length); i++)
         {

@@ -90,6 +90,9 @@ public sealed record ReckoningChoices
     /// <summary>Draws behind the spread.</summary>
     public required int SpreadDraws { get; init; }
 
+    /// <summary>Draws of an order on each wrist where it is judged by what nineteen of twenty do not exceed.</summary>
+    public required int JudgedDraws { get; init; }
+
     /// <summary>Mass per worn turn from which a piece is said to be heavy for its turns, g.</summary>
     public required double HeavyTurnG { get; init; }
 

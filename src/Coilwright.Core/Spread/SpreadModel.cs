@@ -66,6 +66,10 @@ internal sealed class SpreadModel(Piece piece, ReckoningChoices choices, WornTur
     /// <summary>The 5th to the 95th percentile by linear interpolation (Hyndman and Fan 1996, type 7); null when there are none.</summary>
     internal static SpreadBand? Band(IEnumerable<double?> values) => Band([.. values.OfType<double>()]);
 
+    /// <summary>The 95th percentile, likewise.</summary>
+    /// <param name="values">The values, at least one; they are sorted.</param>
+    internal static double NineteenInTwenty(double[] values) => Band(values)!.Value.To;
+
     private static SpreadBand? Band(double[] sorted)
     {
         if (sorted.Length == 0) return null;

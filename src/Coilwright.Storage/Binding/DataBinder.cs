@@ -106,6 +106,7 @@ internal static class DataBinder
             CurveToMm = read.Number("curveToMm", "mm", 50, 400),
             CurveStepMm = read.Number("curveStepMm", "mm", 0.1, 100),
             SpreadDraws = (int)read.Number("spreadDraws", "1", 1, 1_000_000, whole: true),
+            JudgedDraws = (int)read.Number("judgedDraws", "1", 1, 100_000, whole: true),
             HeavyTurnG = read.Number("heavyTurnG", "g", 0, 1000),
             StressShareFrom = read.Number("stressShareFrom", "1", 0, 10),
             RulerErrorMm = read.Number("rulerErrorMm", "mm", 0, 10),
@@ -197,7 +198,7 @@ internal static class DataBinder
         public static FieldSet Names { get; } = new("bearingShare", "wornBandWristMm", "wornBandLabelMm", "wornBandMeasuredMm", "leastAveragingMm",
             "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "shuffles", "leastOverShare",
             "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "curveFromMm", "curveToMm", "curveStepMm",
-            "spreadDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "sameWireMm", "sameLoopShare",
+            "spreadDraws", "judgedDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "sameWireMm", "sameLoopShare",
             "keepOffcutLoops", "measuredAbsurdShare");
 
         private static readonly FieldSet RoleNames = new([.. PieceFields.Roles.Words]);

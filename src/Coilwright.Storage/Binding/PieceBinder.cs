@@ -188,6 +188,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             Turns = fields.Number("turns", PieceRules.Turns),
             FocalWithinDeg = fields.Number("focalWithinDeg", PieceRules.FocalWithinDeg),
             Free = Free(fields),
+            JudgedBy = fields.Word("judgedBy", PieceFields.JudgedBys) ?? JudgedBy.Mean,
             Wrists = Wrists(fields),
         };
     }
@@ -220,7 +221,26 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             Coils = Coils(fields),
             GroupOrder = fields.YesOrNo("groupOrder") ?? false,
             StandIns = StandIns(fields),
+            StartAngle = FreeStart(fields),
+            Turns = FreeTurns(fields),
         };
+    }
+
+    private static StartRange? FreeStart(Fields free)
+    {
+        if (!free.Has("startAngle") || free.Inner("startAngle", PieceFields.StartRange) is not { } fields) return null;
+        var from = fields.Require("fromDeg") ? fields.Number("fromDeg", PieceRules.BearingDeg) : null;
+        var to = fields.Require("toDeg") ? fields.Number("toDeg", PieceRules.BearingDeg) : null;
+        var step = fields.Has("stepDeg") ? fields.Number("stepDeg", PieceRules.StepDeg) : StartRange.UsualStepDeg;
+        return from is { } f && to is { } t && step is { } s ? new StartRange(f, t, s) : null;
+    }
+
+    private static TurnsRange? FreeTurns(Fields free)
+    {
+        if (!free.Has("turns") || free.Inner("turns", PieceFields.TurnsRange) is not { } fields) return null;
+        var least = fields.Require("least") ? fields.Number("least", PieceRules.Turns) : null;
+        var most = fields.Require("most") ? fields.Number("most", PieceRules.MostTurns(least ?? 0)) : null;
+        return least is { } l && most is { } m ? new TurnsRange(l, m) : null;
     }
 
     private ImmutableArray<CoilSize> Coils(Fields free)

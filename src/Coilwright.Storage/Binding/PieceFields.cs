@@ -32,13 +32,15 @@ internal static class PieceFields
     public static readonly FieldSet OrderGroup = new("group", "of");
 
     public static readonly FieldSet Wishes = new("liningUp", "places", "groups", "longestRun", "inAnyRow", "apart", "together", "startsWith", "endsWith", "turns",
-        "focalWithinDeg", "free", "wrists");
+        "focalWithinDeg", "free", "judgedBy", "wrists");
     public static readonly FieldSet LongestRun = new("name", "most");
     public static readonly FieldSet InAnyRow = new("names", "upTo", "ofAny");
     public static readonly FieldSet Neighbours = new("name", "beside");
-    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves", "groupOrder", "standIns", "coils");
+    public static readonly FieldSet Free = new("runs", "lengthWithinMm", "onHand", "mirroredHalves", "groupOrder", "standIns", "coils", "startAngle", "turns");
     public static readonly FieldSet StandIn = new("bead", "with", "everywhere");
     public static readonly FieldSet Coil = new("loopMm", "insideMm", "centreMm");
+    public static readonly FieldSet StartRange = new("fromDeg", "toDeg", "stepDeg");
+    public static readonly FieldSet TurnsRange = new("least", "most");
     public static readonly FieldSet FreeRun = new("bead", "least", "most");
     public static readonly FieldSet OnHand = new("bead", "beads");
     public static readonly FieldSet Wrist = new("wristMm", "weight");
@@ -52,6 +54,8 @@ internal static class PieceFields
     public static readonly WordSet<EndFinish> Finishes = new(("turnedLoop", EndFinish.TurnedLoop), ("gluedCap", EndFinish.GluedCap));
 
     public static readonly WordSet<LiningUpWish> LiningUp = new(("any", LiningUpWish.Any), ("mix", LiningUpWish.Mix), ("columns", LiningUpWish.Columns));
+
+    public static readonly WordSet<JudgedBy> JudgedBys = new(("mean", JudgedBy.Mean), ("nineteenInTwenty", JudgedBy.NineteenInTwenty));
 
     public static readonly WordSet<MaterialKind> MaterialKinds = new(("memoryWire", MaterialKind.MemoryWire));
 

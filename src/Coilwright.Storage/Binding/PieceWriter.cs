@@ -221,7 +221,7 @@ internal static class PieceWriter
     internal static void WriteWishes(Utf8JsonWriter json, Wishes wishes)
     {
         if (wishes.LiningUp == LiningUpWish.Any && wishes.Places.IsDefaultOrEmpty && wishes.Groups.IsEmpty && wishes.Rules.IsDefaultOrEmpty && wishes.Turns is null
-            && wishes.FocalWithinDeg is null && wishes.Free.IsUsual && wishes.Wrists.IsDefaultOrEmpty)
+            && wishes.FocalWithinDeg is null && wishes.Free.IsUsual && wishes.JudgedBy == JudgedBy.Mean && wishes.Wrists.IsDefaultOrEmpty)
             return;
         json.WriteStartObject("wishes");
         json.WriteString("liningUp", PieceFields.LiningUp.WordOf(wishes.LiningUp));
@@ -248,6 +248,7 @@ internal static class PieceWriter
         Number(json, "turns", wishes.Turns);
         Number(json, "focalWithinDeg", wishes.FocalWithinDeg);
         WriteFree(json, wishes.Free);
+        if (wishes.JudgedBy != JudgedBy.Mean) json.WriteString("judgedBy", PieceFields.JudgedBys.WordOf(wishes.JudgedBy));
         if (!wishes.Wrists.IsDefaultOrEmpty)
         {
             json.WriteStartArray("wrists");
@@ -318,6 +319,21 @@ internal static class PieceWriter
                 json.WriteEndObject();
             }
             json.WriteEndArray();
+        }
+        if (free.StartAngle is { } start)
+        {
+            json.WriteStartObject("startAngle");
+            json.WriteNumber("fromDeg", start.FromDeg);
+            json.WriteNumber("toDeg", start.ToDeg);
+            json.WriteNumber("stepDeg", start.StepDeg);
+            json.WriteEndObject();
+        }
+        if (free.Turns is { } turns)
+        {
+            json.WriteStartObject("turns");
+            json.WriteNumber("least", turns.Least);
+            json.WriteNumber("most", turns.Most);
+            json.WriteEndObject();
         }
         json.WriteEndObject();
     }

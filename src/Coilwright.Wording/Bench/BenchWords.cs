@@ -66,6 +66,9 @@ public sealed record BenchWords
     /// <summary>The page of better orders.</summary>
     public required IdeasPageWords Ideas { get; init; }
 
+    /// <summary>What a maker wants of a better order.</summary>
+    public required WishFormWords Wishes { get; init; }
+
     /// <summary>The page of sizes.</summary>
     public required SizesPageWords Sizes { get; init; }
 

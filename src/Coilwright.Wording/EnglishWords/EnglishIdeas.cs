@@ -7,6 +7,9 @@ internal static class EnglishIdeas
     {
         Heading = "Ideas",
         Now = "As it is strung, {against:percent} of the groups' length lies against your wish, on average over {wrists} {wrists:wrist|wrists}.",
+        NowNineteen = "In nineteen of twenty such pieces no more than {against:percent} of the groups' length lies against your wish, on average over {wrists} {wrists:wrist|wrists}.",
+        PerhapsBetterNineteen = "How near this comes to the best is not known: of what nineteen of twenty pieces do, nothing can be said for all counts at once.",
+        PerhapsAnotherNineteen = "The groups were looked through by the average; another order of them may do better in nineteen of twenty pieces.",
         NowFails = "Your wish fails on {wrists}.",
         NowHolds = "Your wish holds on every one of them.",
         SmallestCure = "The smallest change that cures it",

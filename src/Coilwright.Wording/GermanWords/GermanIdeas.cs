@@ -7,6 +7,9 @@ internal static class GermanIdeas
     {
         Heading = "Vorschläge",
         Now = "So wie aufgefädelt liegen {against:percent} der Länge aller Gruppen gegen den Wunsch, im Mittel über {wrists} {wrists:Handgelenk|Handgelenke}.",
+        NowNineteen = "Bei neunzehn von zwanzig solchen Stücken liegen höchstens {against:percent} der Länge aller Gruppen gegen den Wunsch, im Mittel über {wrists} {wrists:Handgelenk|Handgelenke}.",
+        PerhapsBetterNineteen = "Wie nah das dem Besten kommt, ist nicht bekannt: Was neunzehn von zwanzig Stücken tun, lässt sich nicht für alle Anzahlen zugleich sagen.",
+        PerhapsAnotherNineteen = "Die Gruppen wurden nach dem Mittel durchgesehen; für neunzehn von zwanzig Stücken ist vielleicht eine andere Reihenfolge besser.",
         NowFails = "Der Wunsch geht nicht auf bei {wrists}.",
         NowHolds = "Der Wunsch geht bei jedem davon auf.",
         SmallestCure = "Die kleinste Änderung, die hilft",

@@ -26,6 +26,7 @@ internal static class EnglishBench
         Colourway = EnglishBenchColourway.Make(),
         Jobs = EnglishBenchJobs.Make(),
         Ideas = EnglishBenchIdeas.Make(),
+        Wishes = EnglishBenchWishes.Make(),
         Sizes = EnglishBenchSizes.Make(),
         Stock = EnglishBenchStock.Make(),
         Cut = EnglishBenchCut.Make(),

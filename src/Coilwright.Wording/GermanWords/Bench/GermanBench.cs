@@ -26,6 +26,7 @@ internal static class GermanBench
         Colourway = GermanBenchColourway.Make(),
         Jobs = GermanBenchJobs.Make(),
         Ideas = GermanBenchIdeas.Make(),
+        Wishes = GermanBenchWishes.Make(),
         Sizes = GermanBenchSizes.Make(),
         Stock = GermanBenchStock.Make(),
         Cut = GermanBenchCut.Make(),

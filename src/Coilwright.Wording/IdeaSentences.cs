@@ -5,6 +5,7 @@ using Coilwright.Core.Editing;
 using Coilwright.Core.Measures;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Stringing;
+using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Wording;
 
@@ -47,6 +48,8 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         IdeaKind.OneSwap => _words.OneSwap,
         IdeaKind.StandIn => _words.StandIn,
         IdeaKind.OtherOrder => _words.OtherOrder,
+        IdeaKind.OtherStart => _words.OtherStart,
+        IdeaKind.OtherCoil => _words.OtherCoil,
         _ => _words.Best,
     };
 
@@ -56,6 +59,17 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         var order = arranged.Before.Piece.Order;
         if (idea.Edit is ReplaceEverywhere replace)
             yield return language.Sentence(_words.InsteadEverywhere, ("bead", _names.Of(replace.Bead)), ("with", _names.Of(replace.With)), ("beads", idea.Changed));
+        if (idea.Edit is SetWearer worn)
+        {
+            var by = Angles.NormalizedDeg(worn.Wearer.StartAngleDeg - arranged.Before.Piece.Wearer.StartAngleDeg);
+            yield return language.Sentence(by > 0 ? _words.StartOn : _words.StartBack, ("by", by), ("angleDeg", worn.Wearer.StartAngleDeg));
+        }
+        if (idea.Edit is SetWire wired)
+        {
+            var coil = wired.Wire;
+            yield return language.Sentence(coil.LoopMm > arranged.Before.Piece.Wire.LoopMm ? _words.LargerCoil : _words.SmallerCoil, ("mm", coil.SizeMm),
+                ("how", coil.Datum switch { CoilDatum.Inside => _words.CoilInside, CoilDatum.CentreLine => _words.CoilCentre, _ => _words.CoilLoop }));
+        }
         if (idea.Edit is Restring restring)
         {
             foreach (var swap in restring.Swaps)
@@ -94,6 +108,9 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         (IdeaKind.OneSwap, true) => _words.NoBetterSwap,
         (IdeaKind.OneSwap, false) => _words.PerhapsAnotherSwap,
         (IdeaKind.StandIn, _) => _words.NoBetterStandIn,
+        (IdeaKind.OtherStart, _) when arranged.Before.Piece.Wishes.Free.StartAngle is { } range =>
+            language.Sentence(_words.NoBetterStart, ("from", range.FromDeg), ("to", range.ToDeg), ("step", range.StepDeg)),
+        (IdeaKind.OtherCoil, _) => _words.NoBetterCoil,
         (IdeaKind.OtherOrder, _) when !ByMean => _words.PerhapsAnotherNineteen,
         (IdeaKind.Best, false) when !ByMean => _words.PerhapsBetterNineteen,
         (IdeaKind.OtherOrder, _) => arranged.BestOrder is { IsProven: true } ? _words.NoBetterOrder : _words.PerhapsAnotherOrder,
@@ -168,6 +185,6 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
         { BeadId: { } id } => language.Fill(_words.RuleOnHand, ("bead", _names.Of(id))),
         { Rule: { } of } => new RuleSentences(language, _names.Of).Of(of),
         { Code: "focal" } => language.Fill(_words.RuleFocal, ("withinDeg", arranged.Before.Piece.Wishes.FocalWithinDeg)),
-        _ => _words.RuleLength,
+        _ => arranged.Before.Piece.Wishes.Free.Turns is { } turns ? language.Fill(_words.RuleTurns, ("least", turns.Least), ("most", turns.Most)) : _words.RuleLength,
     };
 }

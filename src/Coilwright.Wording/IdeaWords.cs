@@ -200,4 +200,40 @@ public sealed record IdeaWords
 
     /// <summary>The rule of the end: {name}.</summary>
     public required string RuleEnd { get; init; }
+
+    /// <summary>Heading of another start.</summary>
+    public required string OtherStart { get; init; }
+
+    /// <summary>Heading of another coil.</summary>
+    public required string OtherCoil { get; init; }
+
+    /// <summary>The start moves the way the beads run: {by}, {angleDeg}.</summary>
+    public required string StartOn { get; init; }
+
+    /// <summary>The start moves against the way the beads run: {by}, {angleDeg}.</summary>
+    public required string StartBack { get; init; }
+
+    /// <summary>On a larger coil: {mm}, {how}.</summary>
+    public required string LargerCoil { get; init; }
+
+    /// <summary>On a smaller coil: {mm}, {how}.</summary>
+    public required string SmallerCoil { get; init; }
+
+    /// <summary>The size is an inside diameter.</summary>
+    public required string CoilInside { get; init; }
+
+    /// <summary>The size is a diameter on the wire's middle.</summary>
+    public required string CoilCentre { get; init; }
+
+    /// <summary>The size is a loop.</summary>
+    public required string CoilLoop { get; init; }
+
+    /// <summary>Every place of the grid was judged: {from}, {to}, {step}.</summary>
+    public required string NoBetterStart { get; init; }
+
+    /// <summary>Every coil was judged.</summary>
+    public required string NoBetterCoil { get; init; }
+
+    /// <summary>The rule of the turns: {least}, {most}.</summary>
+    public required string RuleTurns { get; init; }
 }

@@ -63,6 +63,8 @@ internal static class ArrangeJson
                         var moved = RowSwaps.Done(piece.Order, restring?.Swaps ?? []);
                         json.Text("kind", Words.Of(idea.Kind));
                         json.Whole("changed", idea.Changed);
+                        json.Deg("startAngleDeg", (idea.Edit as SetWearer)?.Wearer.StartAngleDeg);
+                        json.Mm("coilLoopMm", (idea.Edit as SetWire)?.Wire.LoopMm);
                         using (json.Array("swaps"))
                             foreach (var swap in restring?.Swaps ?? [])
                                 using (json.Object())

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Editing;
 using Coilwright.Core.Fit;
+using Coilwright.Core.Measures;
 using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
@@ -25,6 +26,12 @@ public enum IdeaKind
     /// <summary>The best that one bead does that stands in for another everywhere.</summary>
     StandIn,
 
+    /// <summary>The same order, its start elsewhere round the wrist.</summary>
+    OtherStart,
+
+    /// <summary>The same order on another coil.</summary>
+    OtherCoil,
+
     /// <summary>The best of all that was found where groups may change places and beads stand in for others, and then runs have other counts.</summary>
     OtherOrder,
 }
@@ -32,14 +39,14 @@ public enum IdeaKind
 /// <summary>A better order.</summary>
 /// <param name="Kind">What it is for.</param>
 /// <param name="Edit">The edit that comes to it.</param>
-/// <param name="Changed">Beads put in, taken out, moved and replaced, all together.</param>
+/// <param name="Changed">Beads put in, taken out, moved and replaced, all together; 0 where the same order is only worn otherwise.</param>
 /// <param name="Judged">How it does, in full.</param>
 /// <param name="After">The piece afterwards on the wearer's wrist.</param>
 /// <param name="IsProven">For <see cref="IdeaKind.SmallestCure"/>: that every smaller change was tried in full and none cures. For <see cref="IdeaKind.OneSwap"/> and
-/// <see cref="IdeaKind.StandIn"/>: that every other was judged in full and none is better. For <see cref="IdeaKind.OtherOrder"/> never: with groups
+/// <see cref="IdeaKind.StandIn"/>, <see cref="IdeaKind.OtherStart"/> on the places of its grid and <see cref="IdeaKind.OtherCoil"/>: that every other was judged in full and none is better. For <see cref="IdeaKind.OtherOrder"/> never: with groups
 /// free there is only a weak bound. For the others: that by the tables none is better; and where what nineteen in twenty do not exceed is judged, which no table
 /// holds, that every other was judged in full and none is better.</param>
-public sealed record Idea(IdeaKind Kind, OrderEdit Edit, int Changed, OrderJudgement Judged, Reckoned After, bool IsProven)
+public sealed record Idea(IdeaKind Kind, PieceEdit Edit, int Changed, OrderJudgement Judged, Reckoned After, bool IsProven)
 {
     /// <summary>The runs that it gives other counts; where it moves groups too, counted after those are moved.</summary>
     public ImmutableArray<RunCount> Runs => Edit switch
@@ -194,8 +201,21 @@ public static class Arranging
             var free = piece.Wishes.Free;
             if ((free.GroupOrder || !free.StandIns.IsDefaultOrEmpty) && new GroupOrders(piece, data) is { HasChoice: true } orders) _orders = orders;
             var everywhere = free.StandIns.IsDefault ? [] : free.StandIns.Where(s => s.Everywhere).ToImmutableArray();
-            if (Problem.Count == 0 && _orders is null && everywhere.IsEmpty) return Outcome(NoIdeas.NoGap);
-            if (new WishConflict(piece, _space, _orders).Find(cancel) is { IsEmpty: false } conflict) return Outcome(NoIdeas.NoneAllowed) with { Conflict = conflict };
+            var (starts, coils) = (Refits.Starts(piece), Refits.Coils(piece));
+            var noRefit = starts.IsEmpty && coils.IsEmpty;
+            if (Problem.Count == 0 && _orders is null && everywhere.IsEmpty && noRefit) return Outcome(NoIdeas.NoGap);
+            try
+            {
+                LookAtRefits(IdeaKind.OtherStart, starts);
+                LookAtRefits(IdeaKind.OtherCoil, coils);
+            }
+            catch (OperationCanceledException)
+            {
+                // What was found so far is given back.
+            }
+            // What no count can keep, a turn of the whole may.
+            if (new WishConflict(piece, _space, _orders).Find(cancel) is { IsEmpty: false } conflict)
+                return Outcome(_ideas.Count == 0 ? NoIdeas.NoneAllowed : NoIdeas.None) with { Conflict = conflict };
             FoundCounts? best = null;
             try
             {
@@ -211,7 +231,7 @@ public static class Arranging
             if (best is not null && ByMean) Offer(IdeaKind.Best, best.Counts.AsSpan(), best.IsProven);
             if (best is not null && !ByMean) LookInFull(best);
             if (_orders is not null) LookAtOrders(_orders);
-            var none = best is null && _bestOrder is null && everywhere.IsEmpty ? NoIdeas.NoneAllowed : NoIdeas.NoneBetter;
+            var none = best is null && _bestOrder is null && everywhere.IsEmpty && noRefit ? NoIdeas.NoneAllowed : NoIdeas.NoneBetter;
             return Outcome(_ideas.Count == 0 ? none : NoIdeas.None) with { Best = best };
         }
 
@@ -232,6 +252,39 @@ public static class Arranging
             TableLoss = Problem.Loss(Problem.Start.AsSpan()),
             WasStopped = cancel.IsCancellationRequested,
         };
+
+        // The same order worn otherwise: every way in full.
+        private void LookAtRefits(IdeaKind kind, ImmutableArray<Refit> refits)
+        {
+            var judged = new OrderJudgement[refits.Length];
+            SharedWork.Run(refits.Length, (from, to) =>
+            {
+                for (var i = from; i < to; i++)
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    judged[i] = JudgeStrung(refits[i].After);
+                }
+            }, cancel);
+            // One that cures before any that does not; of equally good ones the nearest to what is.
+            foreach (var (refit, how) in refits.Zip(judged).OrderBy(r => r.Second.FailingMm.Length > 0).ThenBy(r => Math.Round(r.Second.Loss!.Value, 9))
+                .ThenBy(r => Math.Abs(r.First.TurnedDeg)).ThenBy(r => Math.Abs(r.First.After.Wire.LoopMm - piece.Wire.LoopMm)))
+            {
+                cancel.ThrowIfCancellationRequested();
+                // All is turned by as much, the focal too.
+                var bringsFocal = kind == IdeaKind.OtherStart && _strung.Focal is { } focal && !IsOnTop(focal.AngleDeg) && IsOnTop(Angles.NormalizedDeg(focal.AngleDeg + refit.TurnedDeg));
+                if (!bringsFocal && how.Loss > _before.Loss - LeastGain) continue;
+                // The edit leads to the piece that was judged.
+                if (PieceEditing.Apply(piece, refit.Edit, data) is not EditOutcome.Done done) continue;
+                var after = Reckoning.Of(done.Piece, data);
+                if (!KeepsButLength(after) || WarnsMore(after)) continue;
+                _ideas.Add(new Idea(kind, refit.Edit, 0, how, after, true));
+                return;
+            }
+        }
+
+        // Another coil may be too large or too small, and another start may hide something: what she would be told of then, and is not now.
+        private bool WarnsMore(Reckoned after) =>
+            after.Notices.Where(n => n.Severity >= Severity.Warn || n.Code == NoticeCodes.HangsLoose).Select(n => n.Code).Except(_strung.Notices.Select(n => n.Code)).Any();
 
         // Every change of one bead, then of two, and so on, as long as the effort reaches; each judged in full until one cures.
         private void LookAtSmallChanges()
@@ -321,16 +374,16 @@ public static class Arranging
         }
 
         // What binds every idea, as it comes out in full: rules, length, beads to hand, the focal.
-        private bool KeepsAll(Reckoned after)
+        private bool KeepsAll(Reckoned after) => LengthRoom.Keeps(piece.Wishes.Free, _strung.Lie, after.Lie, data.Choices) && KeepsButLength(after);
+
+        private bool IsOnTop(double focalDeg) => piece.Wishes.FocalWithinDeg is not { } within || Math.Abs(focalDeg) <= within + 0.5;
+
+        private bool KeepsButLength(Reckoned after)
         {
             var free = piece.Wishes.Free;
-            var within = free.LengthWithinMm ?? data.Choices.OverlapToleranceMm;
-            // Beads hinge a little otherwise beside other neighbours: a hundredth of a millimetre for each is no other length.
-            var hair = 0.01 * after.Piece.Order.Count;
             return RuleBreaks.Keeps(after.Piece.Order, after.Piece.Beads, piece.Wishes.Rules)
-                && Math.Abs(after.Lie.BeadedMm - _strung.Lie.BeadedMm) <= within + hair
                 && free.OnHand.All(hand => after.Counts.Where(c => c.Bead.Id == hand.Key).Sum(c => c.Count) <= hand.Value)
-                && (piece.Wishes.FocalWithinDeg is not { } deg || after.Focal is not { } focal || Math.Abs(focal.AngleDeg) <= deg + 0.5);
+                && (after.Focal is not { } focal || IsOnTop(focal.AngleDeg));
         }
 
         // Two groups that change places: every pair by the tables, and the best of them in full.

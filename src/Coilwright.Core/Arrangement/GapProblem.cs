@@ -62,10 +62,10 @@ public sealed class GapProblem
     /// <summary>For each gap the first gap that it must be equal to: itself when it is free.</summary>
     public ImmutableArray<int> TiedTo { get; init; }
 
-    /// <summary>By how much the beads may take less wire, mm, 0 or more.</summary>
+    /// <summary>By how much the beads may take less wire, mm; below 0 where they must take more than now.</summary>
     public double ShorterMm { get; init; } = double.PositiveInfinity;
 
-    /// <summary>By how much they may take more, mm, 0 or more.</summary>
+    /// <summary>By how much they may take more, mm; below 0 where they must take less.</summary>
     public double LongerMm { get; init; } = double.PositiveInfinity;
 
     /// <summary>For each kind, how many beads more there are than are strung.</summary>

@@ -39,12 +39,13 @@ internal sealed class TableMaker(Piece piece, double[]? factors, ReckoningChoice
             if (loss.Max() - least < Nothing) _fixed += least;
             else windows.Add(new GapWindow(first, end, Strides(kinds, first, end).Strides, [.. loss]));
         }
-        var steps = StepsMm(lies.Turns.On(piece.Wearer.WristMm).RadiusMm);
-        var within = piece.Wishes.Free.LengthWithinMm ?? choices.OverlapToleranceMm;
+        var own = lies.Turns.On(piece.Wearer.WristMm);
+        var steps = StepsMm(own.RadiusMm);
+        var room = LengthRoom.Of(piece.Wishes.Free, lies.At(own.CircumferenceMm), choices);
         return (new GapProblem(gaps, kinds, [.. steps], windows.ToImmutable(), _fixed)
         {
-            ShorterMm = within,
-            LongerMm = within,
+            ShorterMm = room.ShorterMm,
+            LongerMm = room.LongerMm,
             TiedTo = Ties(),
             MostMoreOfKind = [.. _freeKinds.Select(MostMore)],
         }, wished);

@@ -107,7 +107,7 @@ public sealed class TurnByTurn(int mostStates = 1 << 20, int rounds = 40) : IGap
             if (Try(0) is not { } free) return;
             var change = problem.LengthChangeMm(free.Counts.AsSpan());
             if (problem.FitsLength(change) || IsDone) return;
-            var sign = change > 0 ? 1 : -1;
+            var sign = change > problem.LongerMm ? 1 : -1;
             double Over(ImmutableArray<int> counts) =>
                 sign > 0 ? problem.LengthChangeMm(counts.AsSpan()) - problem.LongerMm : -problem.LengthChangeMm(counts.AsSpan()) - problem.ShorterMm;
             var (low, lowHeld, lowSlope) = (0.0, free.Held, Over(free.Counts));

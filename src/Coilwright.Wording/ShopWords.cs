@@ -149,4 +149,40 @@ public sealed record ShopWords
 
     /// <summary>None of up to {most} more comes cheaper than the one before it.</summary>
     public required string MoreNone { get; init; }
+
+    /// <summary>Heading of the column of suppliers.</summary>
+    public required string SupplierColumn { get; init; }
+
+    /// <summary>Heading of the column of suppliers' numbers.</summary>
+    public required string NumberColumn { get; init; }
+
+    /// <summary>Heading of the column of names in the order.</summary>
+    public required string ItemColumn { get; init; }
+
+    /// <summary>Heading of the column of units of sale.</summary>
+    public required string UnitColumn { get; init; }
+
+    /// <summary>Heading of the column of what a unit holds.</summary>
+    public required string HoldsColumn { get; init; }
+
+    /// <summary>Heading of the column of units to buy.</summary>
+    public required string UnitsColumn { get; init; }
+
+    /// <summary>Heading of the column of beads in them.</summary>
+    public required string BeadsColumn { get; init; }
+
+    /// <summary>Heading of the column of costs.</summary>
+    public required string CostColumn { get; init; }
+
+    /// <summary>Heading of the column of currencies.</summary>
+    public required string CurrencyColumn { get; init; }
+
+    /// <summary><c>--out</c>.</summary>
+    public required string OutOption { get; init; }
+
+    /// <summary>It was written: {file}.</summary>
+    public required string Written { get; init; }
+
+    /// <summary>A table in the examples.</summary>
+    public required string ExampleTable { get; init; }
 }

@@ -60,6 +60,9 @@ public static class UsageCodes
     /// <summary>How many are at home is not a bead's name and a whole number; {max}.</summary>
     public const string HomeForm = "usage.home-form";
 
+    /// <summary>A table is to be written to a file whose name ends neither with .csv nor with .xlsx.</summary>
+    public const string TableKind = "usage.table-kind";
+
     /// <summary>More lengths are to be cut than are planned at once; {max}.</summary>
     public const string TooManyPieces = "usage.too-many-pieces";
 

@@ -149,4 +149,22 @@ public class ShopTests
         }
         Assert.Equal(Bare(TheProgram.Run([.. Both, "--json"]).Out), Bare(TheProgram.Run([.. Both, "--json", "--language", "de"]).Out));
     }
+
+    [Fact]
+    public void What_to_buy_is_written_as_a_table_that_adds_up()
+    {
+        using var folder = new OwnFolder();
+        var answer = Valid(TheProgram.Run([.. Both, "--prices", Prices, "--out", folder["list.csv"], "--json"]).Out);
+        Assert.Equal(folder["list.csv"], (string?)answer["file"]);
+        string[][] rows = [.. File.ReadAllLines(folder["list.csv"]).Select(l => l.Split(','))];
+        Assert.Equal(["supplier", "number", "item", "name", "unit", "holds", "units", "beads", "cost", "currency"], rows[0]);
+        Assert.Equal(answer["orders"]!.AsArray().Sum(o => (decimal)o!["goods"]!), rows.Skip(1).Where(r => r[8].Length > 0).Sum(r => decimal.Parse(r[8], System.Globalization.CultureInfo.InvariantCulture)));
+        // The focal is the maker's own and has no price; its name has a comma in it.
+        Assert.StartsWith(",,moon,\"Drilled stone, my own\",", File.ReadAllLines(folder["list.csv"])[^1], StringComparison.Ordinal);
+        Assert.Equal(0, TheProgram.Run([.. Both, "--prices", Prices, "--out", folder["list.xlsx"]]).Code);
+        // A workbook is a zip (ECMA-376).
+        Assert.Equal("PK", System.Text.Encoding.ASCII.GetString(File.ReadAllBytes(folder["list.xlsx"]), 0, 2));
+        var slip = TheProgram.Run([.. Both, "--out", folder["list.ods"]]);
+        Assert.Equal((2, false), (slip.Code, File.Exists(folder["list.ods"])));
+    }
 }

@@ -7,6 +7,7 @@ using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Core.Shopping;
+using Coilwright.Documents.Tables;
 using Coilwright.Solvers;
 using Coilwright.Storage;
 using Coilwright.Wording;
@@ -16,6 +17,8 @@ namespace Coilwright.Cli.Commands;
 /// <summary><c>shop</c>: what to buy for several pieces, from whom, and what is left over.</summary>
 internal static class ShopCommand
 {
+    private const string Csv = ".csv", Xlsx = ".xlsx";
+
     public static Command Make(Output output)
     {
         var words = output.Language.Shop;
@@ -26,10 +29,11 @@ internal static class ShopCommand
         var prices = new Option<string?>("--prices") { Description = words.PricesOption, HelpName = "FILE" };
         var wire = new Option<string?>("--wire") { Description = words.WireOption, HelpName = "FILE" };
         var more = new Option<string?>("--more") { Description = words.MoreOption, HelpName = "N" };
+        var file = new Option<string?>("--out") { Description = words.OutOption, HelpName = "FILE" };
         var effort = new Option<string?>("--effort") { Description = words.EffortOption, HelpName = "N" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("shop", words.Verb) { pieces, count, spares, home, prices, wire, more, effort, language, json };
+        var command = new Command("shop", words.Verb) { pieces, count, spares, home, prices, wire, more, effort, file, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -39,16 +43,22 @@ internal static class ShopCommand
             var request = new Request(paths, names, CountOption.Read(parsed, count, names, faults), SparesOption.Read(parsed, spares, faults), SparesOption.ReadHome(parsed, home, faults),
                 parsed.GetValue(prices), parsed.GetValue(wire), CountOption.ReadWhole(parsed, more, BreakPoints.Most, faults), EffortOption.Read(parsed, effort, 1, faults));
             LanguageOption.Check(parsed, language, faults);
+            var target = parsed.GetValue(file);
+            if (target is not null && KindOf(target) is null) faults.Add(Fault.Of(UsageCodes.TableKind, file.Name, target));
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var made = await Task.Run(() => Plan(request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             cancel.ThrowIfCancellationRequested();
             if (made.Shopped is not { } shopped) return output.Fail(made.Faults, made.File);
+            if (target is not null && SafeFile.Write(target, KindOf(target) == Csv ? ShopTable.Csv(shopped.Plan, output.Language) : ShopTable.Xlsx(shopped.Plan, output.Language)) is { } unwritable)
+                return output.Fail([unwritable], target);
             var code = shopped.ComesOut ? ExitCodes.Done : ExitCodes.Stop;
-            return output.IsJson ? output.Answer(ShopJson.Of(shopped, output.Language), code) : output.Answer(ShopText.Of(shopped, output.Language), code);
+            return output.IsJson ? output.Answer(ShopJson.Of(shopped, output.Language, target), code) : output.Answer(ShopText.Of(shopped, output.Language, target), code);
         });
         return command;
     }
+
+    private static string? KindOf(string path) => new[] { Csv, Xlsx }.FirstOrDefault(end => path.EndsWith(end, StringComparison.OrdinalIgnoreCase));
 
     private static Made Plan(Request request, CancellationToken cancel)
     {

@@ -24,6 +24,7 @@ internal static class HelpPage
         ("cut", "{piece} --stock {wire} --out {afterwards}"),
         ("shop", "{piece} --spares 5%"),
         ("shop", "{piece} {better} --count 6 --prices {prices} --more 6"),
+        ("shop", "{piece} --prices {prices} --out {table}"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
     ];
 
@@ -51,7 +52,7 @@ internal static class HelpPage
         page.Heading(words.ExamplesHeading);
         foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
             page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter),
-                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("bead", language.Substitutes.ExampleBead)), 2);
+                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("table", language.Shop.ExampleTable), ("bead", language.Substitutes.ExampleBead)), 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -9,7 +9,10 @@ internal static class ShopJson
     public const string Schema = "coilwright.shop/1";
 
     /// <summary>The page.</summary>
-    public static byte[] Of(Shopped shopped, Language language)
+    /// <param name="shopped">What came of it.</param>
+    /// <param name="language">The language.</param>
+    /// <param name="file">Where what to buy was written; null when it was not.</param>
+    public static byte[] Of(Shopped shopped, Language language, string? file)
     {
         using var json = new JsonPage(language);
         var (plan, list, sentences) = (shopped.Plan, shopped.Plan.List, new ShopSentences(shopped, language));
@@ -44,6 +47,7 @@ internal static class ShopJson
             More(json, shopped);
             using (json.Array("says"))
                 foreach (var sentence in sentences.Mind().Concat(sentences.NotBought()).Concat(sentences.Sum()).Concat(sentences.LeftInAll()).Concat(sentences.More())) json.Item(sentence);
+            json.Text("file", file);
         }
         return json.ToBytes();
     }

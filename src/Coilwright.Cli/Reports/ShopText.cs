@@ -6,7 +6,10 @@ namespace Coilwright.Cli.Reports;
 internal static class ShopText
 {
     /// <summary>The page.</summary>
-    public static string Of(Shopped shopped, Language language)
+    /// <param name="shopped">What came of it.</param>
+    /// <param name="language">The language.</param>
+    /// <param name="file">Where what to buy was written; null when it was not.</param>
+    public static string Of(Shopped shopped, Language language, string? file)
     {
         var (page, sentences, words) = (new TextPage(), new ShopSentences(shopped, language), language.Shop);
         page.Title(words.Title);
@@ -49,9 +52,11 @@ internal static class ShopText
             foreach (var sentence in sentences.LeftInAll()) page.Paragraph(sentence);
         }
         var more = sentences.More().ToList();
-        if (more.Count == 0) return page.ToString();
-        page.Heading(words.MoreHeading);
+        if (more.Count > 0) page.Heading(words.MoreHeading);
         foreach (var sentence in more) page.Hanging("- ", sentence);
+        if (file is null) return page.ToString();
+        page.Blank();
+        page.Paragraph(language.Sentence(words.Written, ("file", file)));
         return page.ToString();
     }
 }

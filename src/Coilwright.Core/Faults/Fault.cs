@@ -407,6 +407,21 @@ public static class FaultCodes
     /// <summary>What a unit of sale holds comes to not even one.</summary>
     public const string SaleUnitHoldsNone = "sale-unit.holds-none";
 
+    /// <summary>A cell of a table is no number with a decimal point and at most three decimals where things are counted.</summary>
+    public const string TableNumber = "table.number";
+
+    /// <summary>A cell of a table is no day.</summary>
+    public const string TableDay = "table.day";
+
+    /// <summary>A table cannot be told into lines and cells from some line on.</summary>
+    public const string TableBroken = "table.broken";
+
+    /// <summary>A table has heads and no line.</summary>
+    public const string TableNoRows = "table.no-rows";
+
+    /// <summary>A table has more than {max} lines.</summary>
+    public const string TableTooLong = "table.too-long";
+
     /// <summary>An item of stock cannot be read: {item}; {detail} is the code of what is wrong in it.</summary>
     public const string StockItemUnreadable = "stock.item-unreadable";
 

@@ -115,7 +115,8 @@ internal sealed class JsonText
 
     private static bool Utf8Valid(ReadOnlySpan<byte> bytes) => System.Text.Unicode.Utf8.IsValid(bytes);
 
-    private static Fault NotUtf8(ReadOnlyMemory<byte> utf8)
+    /// <summary>What is wrong with bytes that are no UTF-8, and where.</summary>
+    internal static Fault NotUtf8(ReadOnlyMemory<byte> utf8)
     {
         var bytes = utf8.Span;
         var offset = 0;

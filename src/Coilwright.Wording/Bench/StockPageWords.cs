@@ -117,6 +117,39 @@ public sealed record StockPageWords
     /// <summary>What came of it: {added}, {there}.</summary>
     public required string BeadsAdded { get; init; }
 
+    /// <summary>Deliveries from a file: heading.</summary>
+    public required string BringIn { get; init; }
+
+    /// <summary>The way to choose one.</summary>
+    public required string BringInChoose { get; init; }
+
+    /// <summary>What such a file is: {columns}.</summary>
+    public required string BringInHint { get; init; }
+
+    /// <summary>All of it can be taken in: {rows}, {file}.</summary>
+    public required string BringInReady { get; init; }
+
+    /// <summary>Something in it is wrong: {wrong}, {rows}, {file}.</summary>
+    public required string BringInWrong { get; init; }
+
+    /// <summary>It cannot be read at all: {file}.</summary>
+    public required string BringInNot { get; init; }
+
+    /// <summary>Takes it in.</summary>
+    public required string BringInAll { get; init; }
+
+    /// <summary>Does not.</summary>
+    public required string BringInLeave { get; init; }
+
+    /// <summary>It was taken in: {rows}.</summary>
+    public required string BroughtIn { get; init; }
+
+    /// <summary>A line of the file: {line}.</summary>
+    public required string Line { get; init; }
+
+    /// <summary>The line brings an item that is not in stock yet.</summary>
+    public required string NewItem { get; init; }
+
     /// <summary>Choosing what is to be done with an item.</summary>
     public required string WhatHappened { get; init; }
 

@@ -54,5 +54,17 @@ internal static class EnglishShop
         MoreUnknown = "What a little more costs cannot be told: not even this can be had.",
         MoreUnpriced = "What has no price is not counted in.",
         MoreNone = "Up to {most} more, no step makes more pieces cheaper.",
+        SupplierColumn = "supplier",
+        NumberColumn = "number",
+        ItemColumn = "name in the order",
+        UnitColumn = "unit",
+        HoldsColumn = "holds",
+        UnitsColumn = "units to buy",
+        BeadsColumn = "beads in them",
+        CostColumn = "cost",
+        CurrencyColumn = "currency",
+        OutOption = "Write what to buy to this file too, as .csv or .xlsx.",
+        Written = "What to buy is written to {file}.",
+        ExampleTable = "my-shopping.csv",
     };
 }

@@ -197,6 +197,8 @@ internal static class EnglishTerms
         ["par"] = "the least to have",
         ["for"] = "what it is for",
         ["reservation"] = "the reservation",
+        ["item"] = "the item",
+        ["received"] = "the day it came",
         ["saleUnit"] = "the unit of sale",
         ["holds"] = "how many one holds",
         ["strands"] = "the number of strands",

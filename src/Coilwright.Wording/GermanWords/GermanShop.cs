@@ -54,5 +54,17 @@ internal static class GermanShop
         MoreUnknown = "Was ein wenig mehr kostet, ist nicht zu sagen: Schon dies ist nicht zu bekommen.",
         MoreUnpriced = "Was keinen Preis hat, ist nicht mitgerechnet.",
         MoreNone = "Bis zu {most} mehr macht keine Stufe mehr Stücke billiger.",
+        SupplierColumn = "Händler",
+        NumberColumn = "Nummer",
+        ItemColumn = "Name in der Reihenfolge",
+        UnitColumn = "Einheit",
+        HoldsColumn = "enthält",
+        UnitsColumn = "Einheiten",
+        BeadsColumn = "Perlen darin",
+        CostColumn = "Kosten",
+        CurrencyColumn = "Währung",
+        OutOption = "Was zu kaufen ist auch in diese Datei schreiben, als .csv oder .xlsx.",
+        Written = "Was zu kaufen ist, steht in {file}.",
+        ExampleTable = "mein-einkauf.csv",
     };
 }

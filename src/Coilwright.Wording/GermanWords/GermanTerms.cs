@@ -197,6 +197,8 @@ internal static class GermanTerms
         ["par"] = "der Mindestbestand",
         ["for"] = "der Zweck",
         ["reservation"] = "die Rücklage",
+        ["item"] = "der Posten",
+        ["received"] = "der Tag der Lieferung",
         ["saleUnit"] = "die Verkaufseinheit",
         ["holds"] = "die Menge in einer",
         ["strands"] = "die Zahl der Stränge",

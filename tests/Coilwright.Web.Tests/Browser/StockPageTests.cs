@@ -170,6 +170,33 @@ public sealed class StockPageTests(BenchInBrowser bench) : IClassFixture<BenchIn
         }
     }
 
+    [Fact]
+    public async Task Deliveries_from_a_file_are_looked_through_and_taken_in_all_or_none()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone);
+        var page = visit.Page;
+        await visit.OpenAsync("/stock");
+        Task ChooseFileAsync(string text) => page.GetByLabel("A CSV file").SetInputFilesAsync(
+            new FilePayload { Name = "bill<b>.csv", MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
+
+        await ChooseFileAsync("item,unit,howMany\nfile-one,dozen,2\nfile-two,GR,5\n");
+        await Expect(page.GetByText("1 of 2 lines in bill<b>.csv cannot be taken in")).ToBeVisibleAsync();
+        await Expect(page.Locator(".bring-in-rows .wrong")).ToContainTextAsync("\"GR\" may be gram or gross (144).");
+        await Expect(page.Button("Take them all in")).ToHaveCountAsync(0);
+        await Barriers.NoneAsync(page);
+
+        await ChooseFileAsync("item,unit,howMany\nfile-one,dozen,2\nfile-two,gross,5\n");
+        await Expect(page.GetByText("2 lines in bill<b>.csv. Nothing is written yet.")).ToBeVisibleAsync();
+        await Expect(page.Locator(".stock-list a[href='/stock/file-one']")).ToHaveCountAsync(0);
+        await Barriers.NoneAsync(page);
+        await page.Button("Take them all in").ClickAsync();
+        await Expect(page.GetByText("Taken in: 2 lines.")).ToBeVisibleAsync();
+        await Expect(page.Locator(".stock-list li", new PageLocatorOptions { HasText = "file-two" }).Locator("dd").First).ToHaveTextAsync("720");
+
+        await ChooseFileAsync("what is this");
+        await Expect(page.Locator(".trouble")).ToContainTextAsync("bill<b>.csv cannot be read:");
+    }
+
     [Theory]
     [InlineData(Light.Day, true, "en")]
     [InlineData(Light.Evening, false, "en")]

@@ -44,7 +44,9 @@ public sealed record UnitsBought(SaleUnit Unit, decimal HowMany)
         if (HowMany <= 0 || HowMany > Quantity.Most) return Fault.Of(HowMany <= 0 ? FaultCodes.ValueAbove : FaultCodes.ValueAtMost, "howMany", HowMany.ToString(CultureInfo.InvariantCulture),
             ("min", "0"), ("max", Quantity.Most.ToString(CultureInfo.InvariantCulture)), ("unit", ""));
         var bad = Check("lengthMm", LengthMm) ?? Check("massG", MassG) ?? Check("beadMm", BeadMm) ?? Check("beadsPerG", BeadsPerG)
-            ?? (Strands < 1 ? Fault.Of(FaultCodes.ValueAtLeast, "strands", Strands.ToString(CultureInfo.InvariantCulture), ("min", "1"), ("unit", "")) : null)
+            ?? (Strands is < 1 or > MostStrands ? Fault.Of(Strands < 1 ? FaultCodes.ValueAtLeast : FaultCodes.ValueAtMost, "strands", Strands.ToString(CultureInfo.InvariantCulture),
+                ("min", "1"), ("max", MostStrands.ToString(CultureInfo.InvariantCulture)), ("unit", "")) : null)
+            ?? (Holds is { IsWhole: false } parts && unit == StockUnit.Each ? Fault.Of(FaultCodes.StockWhole, "holds", parts.ToString()) : null)
             ?? (Holds is { Thousandths: <= 0 } none ? Fault.Of(FaultCodes.ValueAbove, "holds", none.ToString(), ("min", "0"), ("unit", StockRules.Sign(unit))) : null);
         if (bad is not null) return bad;
         if (InOne(unit) is not { } one)
@@ -85,7 +87,15 @@ public sealed record UnitsBought(SaleUnit Unit, decimal HowMany)
         _ => null,
     };
 
-    // From a grain of dust to a lorry: only slips are kept out.
-    private static Fault? Check(string field, double? value) => value is { } number && Measures.Limits.Above0To(Quantity.Most, "").Check(number) is { } fault
-        ? fault with { Field = field, Value = double.IsFinite(number) ? number.ToString("0.####", CultureInfo.InvariantCulture) : "" } : null;
+    private static Fault? Check(string field, double? value)
+    {
+        if (value is not { } number) return null;
+        // From a grain of dust to a lorry: only slips are kept out.
+        var fault = Measures.Limits.Above0To(Quantity.Most, "").Check(number) ?? (number < Dust ? Fault.Of(FaultCodes.ValueAbove, "", "", ("min", "0"), ("unit", "")) : null);
+        return fault is null ? null : fault with { Field = field, Value = double.IsFinite(number) ? number.ToString("0.####", CultureInfo.InvariantCulture) : "" };
+    }
+
+    private const double Dust = 1e-6;
+
+    private const int MostStrands = 10_000;
 }

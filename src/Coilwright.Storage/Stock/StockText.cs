@@ -37,5 +37,18 @@ internal static class StockText
 
     public static string OfNames(ImmutableArray<string> names) => JsonSerializer.Serialize(names.AsEnumerable());
 
-    public static ImmutableArray<string> Names(string text) => [.. JsonSerializer.Deserialize<string[]>(text)!];
+    /// <summary>The names of a text.</summary>
+    /// <exception cref="ShelfUnreadableException">It is no list of texts.</exception>
+    public static ImmutableArray<string> Names(string text, string item)
+    {
+        try
+        {
+            if (JsonSerializer.Deserialize<string[]>(text) is { } names && names.All(n => n is not null)) return [.. names];
+        }
+        catch (JsonException)
+        {
+            // Told below, as a text that is JSON and no such list is.
+        }
+        throw new ShelfUnreadableException(Fault.Of(FaultCodes.StockItemUnreadable, "aliases", "", ("item", item), ("detail", FaultCodes.FieldType)));
+    }
 }

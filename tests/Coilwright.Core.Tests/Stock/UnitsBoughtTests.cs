@@ -140,6 +140,11 @@ public class UnitsBoughtTests
             (new(SaleUnit.Pack, 1) { MassG = -1, BeadsPerG = 1 }, StockUnit.Each, FaultCodes.ValueAbove, null),
             (new(SaleUnit.Strand, 1) { Holds = default(Quantity) }, StockUnit.Each, FaultCodes.ValueAbove, null),
             (new(SaleUnit.Hank, 1) { Strands = 0 }, StockUnit.Each, FaultCodes.ValueAtLeast, null),
+            (new(SaleUnit.Hank, 1) { Strands = int.MaxValue }, StockUnit.Each, FaultCodes.ValueAtMost, null),
+            (new(SaleUnit.Strand, 2) { Holds = new Quantity(2500) }, StockUnit.Each, FaultCodes.StockWhole, null),
+            (new(SaleUnit.Strand, 1) { LengthMm = 400, BeadMm = 1e-300 }, StockUnit.Each, FaultCodes.ValueAbove, null),
+            (new(SaleUnit.Hank, 10_000_000) { LengthMm = 1e7, BeadMm = 1e-6, Strands = 10_000 }, StockUnit.Each, FaultCodes.ValueAtMost, null),
+            (new(SaleUnit.Pack, 10_000_000) { MassG = 1e7, BeadsPerG = 1e7 }, StockUnit.Each, FaultCodes.ValueAtMost, null),
             (new(SaleUnit.Strand, 1) { LengthMm = 3, BeadMm = 4 }, StockUnit.Each, FaultCodes.SaleUnitHoldsNone, null),
         ];
         foreach (var (bought, unit, code, needs) in none)

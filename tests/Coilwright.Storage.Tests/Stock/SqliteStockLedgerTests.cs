@@ -96,14 +96,18 @@ public sealed class SqliteStockLedgerTests : StockLedgerContract, IDisposable
         Assert.Single(await shelf.ListAsync());
     }
 
-    [Fact]
-    public async Task A_backup_whose_stock_cannot_be_read_is_not_restored()
+    [Theory]
+    [InlineData("[]", """{"id":"dot"}""")]
+    [InlineData("[1]", null)]
+    [InlineData("none", null)]
+    public async Task A_backup_whose_stock_cannot_be_read_is_not_restored(string aliases, string? bead)
     {
         var shelf = _shelves.Empty();
         await ((IStockLedger)shelf).BookAsync(Strand(66));
         var backup = Path.Combine(_shelves.NewFolder(), "all.db");
         await shelf.BackUpAsync(backup);
-        using (var other = Other(backup)) Ask(other, """INSERT INTO stock_descriptions (item, revision, at, name, aliases, bead) VALUES ('dot', 2, '2026-01-01T00:00:00.0000000Z', 'Dots', '[]', '{"id":"dot"}')""");
+        using (var other = Other(backup)) Ask(other,
+            $"INSERT INTO stock_descriptions (item, revision, at, name, aliases, bead) VALUES ('dot', 2, '2026-01-01T00:00:00.0000000Z', 'Dots', '{aliases}', {(bead is null ? "NULL" : $"'{bead}'")})");
         Assert.Equal(Core.Faults.FaultCodes.StockItemUnreadable, Assert.IsType<RestoreAnswer.NotRestored>(await shelf.RestoreAsync(backup)).Why.Code);
         Assert.Equal(66, (await ((IStockLedger)shelf).FreeAsync())["dot"].Whole);
     }

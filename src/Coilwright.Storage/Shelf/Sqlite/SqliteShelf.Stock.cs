@@ -113,7 +113,7 @@ public sealed partial class SqliteShelf : IStockLedger
             while (rows.Read())
                 items.Add((new StockItem(rows.GetString(0), rows.GetString(3), StockWords.Unit(rows.GetString(1)))
                 {
-                    Aliases = StockText.Names(rows.GetString(4)),
+                    Aliases = StockText.Names(rows.GetString(4), rows.GetString(3)),
                     Bead = StockText.Bead(Text(rows, 5), rows.GetString(3), data),
                     Par = rows.IsDBNull(6) ? null : new Quantity(rows.GetInt64(6)),
                 }, rows.GetInt64(2)));

@@ -50,6 +50,12 @@ public sealed class PostgresTroubleTests : IDisposable
         Assert.DoesNotContain("clasp", $"{address} {new PostgresShelfOptions(address)}", StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Host=localhost", "Timeout=5")]
+    [InlineData("Host=localhost;Timeout=40", "Timeout=40")]
+    public void How_long_a_server_is_waited_for_is_short_unless_the_address_says_otherwise(string text, string says) =>
+        Assert.Contains(says, Address(text).ConnectionString.Split(';'));
+
     // Opening ------------------------------------------------------------------------------------------------------------------------------
 
     [Fact]

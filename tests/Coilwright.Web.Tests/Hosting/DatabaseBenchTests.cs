@@ -74,6 +74,40 @@ public sealed partial class DatabaseBenchTests
         Assert.DoesNotContain("clasp", said, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_a_running_bench_writes_down_holds_no_password_whatever_happens_to_its_database()
+    {
+        await using var server = await PostgresServer.StartNewAsync();
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.Web.dll"), "--port", "0"]) { RedirectStandardError = true, RedirectStandardOutput = true };
+        start.Environment[BenchOptions.DatabaseVariable] = server.ByPort("postgres");
+        start.Environment["Logging__LogLevel__Default"] = "Trace";
+        using var program = Process.Start(start)!;
+        try
+        {
+            var first = "";
+            while (!first.Contains("http", StringComparison.Ordinal)) first = (await program.StandardOutput.ReadLineAsync())!;
+            var said = Task.WhenAll(program.StandardOutput.ReadToEndAsync(), program.StandardError.ReadToEndAsync());
+            using var client = new HttpClient { BaseAddress = new Uri(first[first.IndexOf("http", StringComparison.Ordinal)..]) };
+            await client.GetStringAsync("/pieces");
+            server.Stop();
+            foreach (var path in (string[])["/", "/pieces", "/backup/everything", $"/piece/{Guid.NewGuid()}/file"])
+            {
+                using var answer = await client.GetAsync(path);
+                Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
+                Assert.DoesNotContain("clasp", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+            }
+            program.Kill();
+            var lines = string.Concat(await said);
+            Assert.Contains("database.unreachable", lines, StringComparison.Ordinal); // it does write down what happened
+            Assert.DoesNotContain("clasp", lines, StringComparison.Ordinal);
+        }
+        finally
+        {
+            program.Kill();
+            await program.WaitForExitAsync();
+        }
+    }
+
     private static async Task<(int Code, string Said)> StartedAsync(string[] args, string? environment)
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.Web.dll"), "--port", "0", .. args]) { RedirectStandardError = true, RedirectStandardOutput = true };

@@ -37,6 +37,8 @@ public sealed class IdeaSentences(Arranged arranged, Language language)
                 1 => language.Sentence(_words.OneNotKept, ("rule", Rule(arranged.Conflict[0]))),
                 _ => language.Sentence(_words.NoneAllowed, ("rules", string.Join(_words.And, arranged.Conflict.Select(Rule)))),
             };
+        if (arranged.WhyNone == NoIdeas.None && !arranged.Conflict.IsEmpty)
+            yield return language.Sentence(_words.OnlyOtherwise, ("rules", string.Join(_words.And, arranged.Conflict.Select(Rule))));
         if (arranged.WhyNone == NoIdeas.NoneBetter) yield return _words.NoneBetter;
     }
 

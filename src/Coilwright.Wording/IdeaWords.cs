@@ -117,6 +117,9 @@ public sealed record IdeaWords
     /// <summary>Nothing allowed: {rules}.</summary>
     public required string NoneAllowed { get; init; }
 
+    /// <summary>As it is worn nothing else is allowed, only worn otherwise: {rules}.</summary>
+    public required string OnlyOtherwise { get; init; }
+
     /// <summary>The rule of the length.</summary>
     public required string RuleLength { get; init; }
 

@@ -103,11 +103,13 @@ public sealed class GroupOrders
             (now[place], now[other]) = (now[other], now[place]);
             (lengths[place], lengths[other]) = (lengths[other], lengths[place]);
         }
-        var standIns = ImmutableArray.CreateBuilder<RowStandIn>();
+        var standIns = new List<RowStandIn>();
         for (var place = 0; place < now.Length; place++)
             foreach (var (bead, with) in _sorts[things[place]].Instead)
                 standIns.Add(new RowStandIn(First(place), lengths[place], _piece.Beads[bead].Id, _piece.Beads[with].Id));
-        return swaps.Count + standIns.Count == 0 ? null : new Restring(swaps.ToImmutable(), standIns.ToImmutable(), []);
+        // All rows that take the same bead one after another: they become alike, and go by one name.
+        return swaps.Count + standIns.Count == 0 ? null
+            : new Restring(swaps.ToImmutable(), [.. standIns.OrderBy(s => s.Bead, StringComparer.Ordinal).ThenBy(s => s.With, StringComparer.Ordinal)], []);
 
         int First(int place)
         {

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coilwright.Core.Editing.Rewriting;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Stringing;
 
 namespace Coilwright.Core.Editing;
 
@@ -28,12 +30,21 @@ internal static class RestringEditing
             touched.RemoveRange(swap.First, end - swap.First);
             touched.InsertRange(swap.First, [.. Enumerable.Repeat(true, swap.OtherCount), .. between, .. Enumerable.Repeat(true, swap.Count)]);
         }
-        foreach (var standIn in standIns)
+        for (var i = 0; i < standIns.Length;)
         {
-            if (WrongRow(now, standIn.First, standIn.Count) is { } wrong) return new EditOutcome.Refused([wrong]);
-            var beads = Enumerable.Range(standIn.First, standIn.Count).Where(bead => now.Beads[now.Order.Kinds[bead]].Id == standIn.Bead).ToImmutableSortedSet();
-            if (beads.IsEmpty) return new EditOutcome.Refused([Fault.Of(FaultCodes.EditChangesNothing, "", standIn.Bead)]);
-            if (Do(new ReplaceBeads(new BeadPlaces.Each(beads), standIn.With)) is { } why) return why;
+            // Rows that follow each other and take the same bead are done at once, so that what becomes alike goes by one name.
+            var (goes, comes) = (standIns[i].Bead, standIns[i].With);
+            var beads = ImmutableSortedSet.CreateBuilder<int>();
+            for (; i < standIns.Length && standIns[i].Bead == goes && standIns[i].With == comes; i++)
+            {
+                if (WrongRow(now, standIns[i].First, standIns[i].Count) is { } wrong) return new EditOutcome.Refused([wrong]);
+                var row = Enumerable.Range(standIns[i].First, standIns[i].Count).Where(bead => now.Beads[now.Order.Kinds[bead]].Id == goes).ToArray();
+                if (row.Length == 0) return new EditOutcome.Refused([Fault.Of(FaultCodes.EditChangesNothing, "", goes)]);
+                beads.UnionWith(row);
+            }
+            var all = beads.ToImmutable();
+            if (Do(new ReplaceBeads(new BeadPlaces.Each(all), comes)) is { } why) return why;
+            if (now.Written is null) now = InNamesOfTheirOwn(now, all);
             foreach (var bead in beads) touched[bead] = true;
         }
         var changed = Enumerable.Range(0, touched.Count).Where(bead => touched[bead]).ToImmutableSortedSet();
@@ -64,6 +75,30 @@ internal static class RestringEditing
             }
             return null;
         }
+    }
+
+    // In a list every group stands by itself. Those that hold other beads now than the rest of their name go by a name of their own, as they do in a text.
+    private static Piece InNamesOfTheirOwn(Piece piece, ImmutableSortedSet<int> replaced)
+    {
+        var order = piece.Order;
+        var groups = order.Groups.ToBuilder();
+        var taken = order.Groups.Select(group => group.Name).Concat(piece.Beads.Select(bead => bead.Id)).ToHashSet(StringComparer.Ordinal);
+        var wishes = piece.Wishes.Groups;
+        foreach (var alike in Enumerable.Range(0, groups.Count).GroupBy(g => order.Groups[g].Name, StringComparer.Ordinal).ToList())
+        {
+            var others = alike.Where(g => Enumerable.Range(order.Groups[g].First, order.Groups[g].Count).Any(replaced.Contains)).GroupBy(g => Beads(order.Groups[g])).ToList();
+            // Where none is left as it was, the first sort keeps the name.
+            var keeps = others.Sum(sort => sort.Count()) == alike.Count() ? 1 : 0;
+            foreach (var sort in others.Skip(keeps))
+            {
+                var name = GroupSurvey.FreeName(alike.Key, taken);
+                foreach (var g in sort) groups[g] = groups[g] with { Name = name };
+                if (wishes.TryGetValue(alike.Key, out var wish)) wishes = wishes.SetItem(name, wish);
+            }
+        }
+        return piece with { Order = new StringingOrder(order.Kinds, groups.ToImmutable()), Wishes = piece.Wishes with { Groups = wishes } };
+
+        string Beads(GroupRun group) => string.Join(' ', order.Kinds.Skip(group.First).Take(group.Count));
     }
 
     private static (ImmutableArray<RowSwap>, ImmutableArray<RowStandIn>, ImmutableArray<RunCount>) Lists(Restring restring) =>

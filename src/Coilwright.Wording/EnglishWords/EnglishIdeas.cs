@@ -43,6 +43,7 @@ internal static class EnglishIdeas
         NoWish = "The piece has no wish for what lines up, so no order is better than another. Wish for mixed or for columns, then ask again.",
         NoGap = "Between the groups there is no run of spacers or connectors that may change. Give a bead the role of spacer or connector, or free it under the wishes.",
         NoneAllowed = "No order is allowed. What cannot be kept together: {rules}.",
+        OnlyOtherwise = "As it is worn no other order is allowed, for this cannot be kept: {rules}. Wear it otherwise first, as below, and look again for what spacers can do.",
         RuleLength = "the length of the piece",
         RuleOnHand = "the {bead} to hand",
         And = " and ",

@@ -43,6 +43,7 @@ internal static class GermanIdeas
         NoWish = "Für das Stück ist nicht gewünscht, was sich decken soll; so ist keine Reihenfolge besser als eine andere. Erst „gemischt“ oder „in Säulen“ wünschen, dann noch einmal suchen.",
         NoGap = "Zwischen den Gruppen steht keine Reihe von Zwischen- oder Verbindungsperlen, die sich ändern darf. Einer Perle diese Rolle geben, oder sie bei den Wünschen freigeben.",
         NoneAllowed = "Keine Reihenfolge ist erlaubt. Was sich nicht zusammen einhalten lässt: {rules}.",
+        OnlyOtherwise = "So getragen ist keine andere Reihenfolge erlaubt, denn das lässt sich nicht einhalten: {rules}. Erst anders tragen, wie unten, und dann noch einmal suchen, was Zwischenperlen können.",
         RuleLength = "die Länge des Stücks",
         RuleOnHand = "der Vorrat an {bead}",
         And = " und ",

@@ -179,6 +179,51 @@ public class GroupOrderTests
         Assert.Contains(few.Ideas, idea => idea.After.Counts.Any(c => c.Bead.Id == "pearl" && c.Count == 6));
     }
 
+    [Theory]
+    [InlineData("a1 b2 a1 b2 a1 b2 a1 b2 a1 b2 a1 b2", false)]
+    [InlineData("a1 a2 a1 b1 b2 a2 a1 b1 a2 a1 a1 b2", false)]
+    [InlineData("a1 a2 a1 b1 b2 a2 a1 b1 a2 a1 a1 b2", true)]
+    public void Of_named_groups_those_that_take_the_other_bead_are_the_best_of_all_ways_to_choose_them(string pattern, bool written)
+    {
+        ImmutableArray<Bead> kinds = [.. ClusterPieces.Kinds, Bead("pearl", "round", 6, 6, 6, colour: "#eeeeee")];
+        var piece = ClusterPieces.Piece(pattern, 189, wrists: One, free: new FreeToChange
+        {
+            // No run may change.
+            Runs = FreeToChange.Usual.Runs.Add("bar", new RunRange(1, 1)),
+            StandIns = [new StandIn("ball", "pearl", false)],
+        }) with
+        { Beads = kinds };
+        if (written)
+        {
+            var text = "a = 3 ball\nb = 4 chip\n" + string.Join(", ", pattern.Split(' ').Select(part => $"{part[..1]}, {part[1..]} dot"));
+            piece = ((EditOutcome.Done)PieceEditing.Apply(piece with { Order = new([0], []), Written = OrderTree.Of("ball") }, new SetOrderText(text), Data)).Piece;
+        }
+        int[] balls = [.. Enumerable.Range(0, piece.Order.Groups.Length).Where(g => piece.Order.Groups[g].Name == "a")];
+        var least = double.PositiveInfinity;
+        for (var chosen = 0; chosen < 1 << balls.Length; chosen++)
+        {
+            // A group with other beads is another sort of group, and is called so.
+            var (strung, groups) = (piece.Order.Kinds.ToBuilder(), piece.Order.Groups.ToBuilder());
+            for (var i = 0; i < balls.Length; i++)
+            {
+                if (((chosen >> i) & 1) == 0) continue;
+                var group = groups[balls[i]];
+                groups[balls[i]] = group with { Name = "p" };
+                for (var bead = group.First; bead < group.End; bead++) strung[bead] = kinds.Length - 1;
+            }
+            var space = new OrderSpace(piece with { Order = new(strung.ToImmutable(), groups.ToImmutable()) }, Data);
+            least = Math.Min(least, space.Judge(space.Problem.Start.AsSpan()).Loss!.Value);
+        }
+        var arranged = Arranging.Of(piece, Data, Quick);
+        var other = arranged.Ideas.Single(i => i.Kind == IdeaKind.OtherOrder);
+        Assert.Equal(least, other.Judged.Loss!.Value, 1e-9);
+        Assert.Equal(least, arranged.BestOrder!.Loss, 1e-9);
+        Assert.True(arranged.BestOrder.IsProven);
+        // Whole groups, each in a name of its own sort.
+        Assert.All(other.After.Piece.Order.Groups, group => Assert.Single(Enumerable.Range(group.First, group.Count).Select(bead => other.After.Piece.Order.Kinds[bead]).Distinct()));
+        Assert.Equal(["a", "a-2", "b"], other.After.Piece.Order.Groups.Select(group => group.Name).Distinct().Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public void A_spacer_that_stands_in_everywhere_moves_clusters_off_each_other()
     {

@@ -199,7 +199,7 @@ internal sealed class GroupSurvey
     }
 
     /// <summary>The group's name with the next free number: cluster is followed by cluster-2, and cluster-2 by cluster-3.</summary>
-    private static string FreeName(string name, HashSet<string> taken)
+    internal static string FreeName(string name, HashSet<string> taken)
     {
         var stem = name.AsSpan().TrimEnd("0123456789").ToString();
         stem = stem.Length < name.Length && stem.Length > 1 && stem[^1] == '-' ? stem[..^1] : name;

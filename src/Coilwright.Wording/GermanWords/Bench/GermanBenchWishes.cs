@@ -56,7 +56,7 @@ internal static class GermanBenchWishes
         Rules = "Regeln der Reihenfolge",
         RulesHint = "Eine Regel zählt Perlen, oder Gruppen, gleich was dazwischen steht.",
         RuleKind = "Regel",
-        RunRule = "höchstens so viele hintereinander",
+        RunRule = "höchstens so viele in Folge",
         RowRule = "höchstens so viele nah beisammen",
         ApartRule = "nie nebeneinander",
         TogetherRule = "immer mit einer anderen daneben",

@@ -60,6 +60,9 @@ public sealed record BenchWords
     /// <summary>The piece again in other colours.</summary>
     public required ColourwayWords Colourway { get; init; }
 
+    /// <summary>Beads that may stand in for another, on the bench.</summary>
+    public required StandInsWords StandIns { get; init; }
+
     /// <summary>Work that goes on while she does something else.</summary>
     public required JobWords Jobs { get; init; }
 

@@ -112,7 +112,7 @@ internal sealed class PostgresStock : IStockRows
 
     private static (StockItem Item, long Revision) ItemOf(NpgsqlDataReader row, ReckoningData data) => (new StockItem(row.GetString(0), row.GetString(3), StockWords.Unit(row.GetString(1)))
     {
-        Aliases = StockText.Names(row.GetString(4)),
+        Aliases = StockText.Names(row.GetString(4), row.GetString(3)),
         Bead = StockText.Bead(Line(row, 5), row.GetString(3), data),
         Par = row.IsDBNull(6) ? null : new Quantity(row.GetInt64(6)),
     }, row.GetInt64(2));

@@ -24,6 +24,7 @@ internal static class EnglishBench
         Cure = EnglishBenchCure.Make(),
         Catalogue = EnglishBenchCatalogue.Make(),
         Colourway = EnglishBenchColourway.Make(),
+        StandIns = EnglishBenchStandIns.Make(),
         Jobs = EnglishBenchJobs.Make(),
         Ideas = EnglishBenchIdeas.Make(),
         Wishes = EnglishBenchWishes.Make(),

@@ -24,6 +24,7 @@ internal static class GermanBench
         Cure = GermanBenchCure.Make(),
         Catalogue = GermanBenchCatalogue.Make(),
         Colourway = GermanBenchColourway.Make(),
+        StandIns = GermanBenchStandIns.Make(),
         Jobs = GermanBenchJobs.Make(),
         Ideas = GermanBenchIdeas.Make(),
         Wishes = GermanBenchWishes.Make(),

@@ -63,6 +63,28 @@ public class ArrangeTests
     }
 
     [Fact]
+    public void A_focal_off_the_top_is_brought_there_by_another_start_and_the_file_says_so()
+    {
+        using var folder = new OwnFolder();
+        var piece = JsonNode.Parse(File.ReadAllText(Path.Combine(TheProgram.Root, "examples", "tidewrack.piece.json")))!;
+        piece["wearer"]!["startAngleDeg"] = 150;
+        piece["wishes"]!["judgedBy"] = "nineteenInTwenty";
+        piece["wishes"]!["wrists"] = new JsonArray(new JsonObject { ["wristMm"] = 165 });
+        piece["wishes"]!["free"] = JsonNode.Parse("""{ "startAngle": { "fromDeg": -180, "toDeg": 180 } }""");
+        File.WriteAllText(folder["off.piece.json"], piece.ToJsonString());
+        string[] call = ["arrange", folder["off.piece.json"], "--out", folder["b.piece.json"], "--effort", "1"];
+        var answer = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        Assert.Equal("nineteenInTwenty", (string?)answer["judgedBy"]);
+        var idea = Assert.Single(answer["ideas"]!.AsArray(), i => (string?)i!["kind"] == "otherStart")!;
+        Assert.Equal(0, (int)idea["changed"]!);
+        Assert.InRange(Math.Abs((double)idea["focalAngleDeg"]!), 0, 15.5);
+        var written = JsonNode.Parse(File.ReadAllText(folder["b.piece.json"]))!;
+        Assert.Equal((double)idea["startAngleDeg"]!, (double)written["wearer"]!["startAngleDeg"]!);
+        Assert.Contains("The start", TheProgram.Run(call).Out, StringComparison.Ordinal);
+        Assert.Contains("Der Anfang", TheProgram.Run([.. call, "--language", "de"]).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Rules_that_contradict_are_named()
     {
         using var folder = new OwnFolder();

@@ -185,4 +185,7 @@ public sealed record ShopWords
 
     /// <summary>A table in the examples.</summary>
     public required string ExampleTable { get; init; }
+
+    /// <summary><c>--shelf</c>.</summary>
+    public required string ShelfOption { get; init; }
 }

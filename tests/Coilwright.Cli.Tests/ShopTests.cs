@@ -1,4 +1,7 @@
 using System.Text.Json.Nodes;
+using Coilwright.Core.Stock;
+using Coilwright.Storage.Shelf.Sqlite;
+using Coilwright.Storage.Stock;
 using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
@@ -166,5 +169,26 @@ public class ShopTests
         Assert.Equal("PK", System.Text.Encoding.ASCII.GetString(File.ReadAllBytes(folder["list.xlsx"]), 0, 2));
         var slip = TheProgram.Run([.. Both, "--out", folder["list.ods"]]);
         Assert.Equal((2, false), (slip.Code, File.Exists(folder["list.ods"])));
+    }
+
+    [Fact]
+    public async Task What_is_free_in_the_benchs_stock_is_at_home()
+    {
+        using var folder = new OwnFolder();
+        var data = Storage.DataFiles.LoadDefault().Data!;
+        using (var shelf = ((ShelfOpening.Opened)SqliteShelf.Open(new SqliteShelfOptions { Folder = folder[""] }, data, TimeProvider.System)).Shelf)
+        {
+            IStockLedger ledger = shelf;
+            Assert.IsType<StockAnswer.Kept>(await ledger.BookAsync(new StockChange
+            {
+                Items = [new ItemChange(new StockItem("round", "Rounds", StockUnit.Each), 0)],
+                Movements = [new Movement.Receive(Guid.CreateVersion7(), "round", new StockLot(Quantity.Of(200))), new Movement.Reserve(Guid.CreateVersion7(), "round", Quantity.Of(20))],
+            }));
+        }
+        var answer = Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder[""], "--json").Out);
+        Assert.Equal((180, 0), ((int)answer["items"]![0]!["home"]!, (int)answer["items"]![0]!["missing"]!));
+        Assert.Equal(2, TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder["nowhere"]).Code);
+        Assert.False(Directory.Exists(folder["nowhere"]));
+        Assert.Equal(2, TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder[""], "--home", "round=3").Code);
     }
 }

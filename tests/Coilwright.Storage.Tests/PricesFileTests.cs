@@ -42,6 +42,18 @@ public class PricesFileTests
         Assert.True(Schema.Evaluate(json.RootElement).IsValid);
     }
 
+    [Theory]
+    [InlineData("dozen", 12)]
+    [InlineData("gross", 144)]
+    [InlineData("piece", 1)]
+    public void What_always_holds_the_same_need_not_be_counted(string unit, int holds)
+    {
+        var text = Prices.Replace("\"unit\": \"pack\", \"holds\": 2", $"\"unit\": \"{unit}\"", StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(text);
+        Assert.True(Schema.Evaluate(json.RootElement).IsValid);
+        Assert.Equal(holds, PricesFile.Read(Encoding.UTF8.GetBytes(text)).Prices!.Offers[1].Holds);
+    }
+
     [Fact]
     public void The_example_keeps_to_the_schema_and_offers_beads_that_are_strung()
     {
@@ -67,6 +79,9 @@ public class PricesFileTests
     [InlineData("\"price\": 1.10", "\"price\": 1.10, \"prices\": []", FaultCodes.FieldOneOf, "offers[1].prices")]
     [InlineData("[{ \"from\": 1, \"price\": 3.9 }, { \"from\": 5, \"price\": 3.1999 }]", "[]", FaultCodes.BuyingNoPrice, "offers[0].prices")]
     [InlineData("\"unit\": \"pack\", ", "", FaultCodes.FieldMissing, "offers[1].unit")]
+    [InlineData("\"unit\": \"bag\"", "\"unit\": \"GR\"", FaultCodes.SaleUnitUnclear, "offers[0].unit")]
+    [InlineData("\"unit\": \"bag\"", "\"unit\": \"gross\"", FaultCodes.ValueAtLeast, "offers[0].holds")]
+    [InlineData("\"holds\": 2, ", "", FaultCodes.FieldMissing, "offers[1].holds")]
     [InlineData("\"has\": 7", "\"hass\": 7", FaultCodes.FieldUnknown, "offers[0].hass")]
     [InlineData("{ \"name\": \"post\"", "{ \"name\": \"post\" }, { \"name\": \"post\"", FaultCodes.BuyingSupplierTwice, "suppliers[1].name")]
     public void A_slip_is_told_by_its_place(string from, string to, string code, string field)

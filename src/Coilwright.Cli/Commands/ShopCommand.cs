@@ -26,6 +26,7 @@ internal static class ShopCommand
         var count = new Option<string[]>("--count") { Description = output.Language.Cut.Count, HelpName = "NAME=N" };
         var spares = new Option<string[]>("--spares") { Description = words.SparesOption, HelpName = "[BEAD=]N%|N" };
         var home = new Option<string[]>("--home") { Description = words.HomeOption, HelpName = "BEAD=N" };
+        var shelf = new Option<string?>("--shelf") { Description = words.ShelfOption, HelpName = "DIR" };
         var prices = new Option<string?>("--prices") { Description = words.PricesOption, HelpName = "FILE" };
         var wire = new Option<string?>("--wire") { Description = words.WireOption, HelpName = "FILE" };
         var more = new Option<string?>("--more") { Description = words.MoreOption, HelpName = "N" };
@@ -33,7 +34,7 @@ internal static class ShopCommand
         var effort = new Option<string?>("--effort") { Description = words.EffortOption, HelpName = "N" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("shop", words.Verb) { pieces, count, spares, home, prices, wire, more, effort, file, language, json };
+        var command = new Command("shop", words.Verb) { pieces, count, spares, home, shelf, prices, wire, more, effort, file, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -41,13 +42,14 @@ internal static class ShopCommand
             var paths = parsed.GetRequiredValue(pieces);
             var names = CountOption.NamesOf(paths);
             var request = new Request(paths, names, CountOption.Read(parsed, count, names, faults), SparesOption.Read(parsed, spares, faults), SparesOption.ReadHome(parsed, home, faults),
-                parsed.GetValue(prices), parsed.GetValue(wire), CountOption.ReadWhole(parsed, more, BreakPoints.Most, faults), EffortOption.Read(parsed, effort, 1, faults));
+                parsed.GetValue(shelf), parsed.GetValue(prices), parsed.GetValue(wire), CountOption.ReadWhole(parsed, more, BreakPoints.Most, faults), EffortOption.Read(parsed, effort, 1, faults));
             LanguageOption.Check(parsed, language, faults);
+            if (request.Shelf is not null && request.Home.Count > 0) faults.Add(Fault.Of(UsageCodes.NotBoth, home.Name, "", ("other", shelf.Name)));
             var target = parsed.GetValue(file);
             if (target is not null && KindOf(target) is null) faults.Add(Fault.Of(UsageCodes.TableKind, file.Name, target));
             if (faults.Count > 0) return output.Fail(faults, null);
 
-            var made = await Task.Run(() => Plan(request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => PlanAsync(request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             cancel.ThrowIfCancellationRequested();
             if (made.Shopped is not { } shopped) return output.Fail(made.Faults, made.File);
             if (target is not null && SafeFile.Write(target, KindOf(target) == Csv ? ShopTable.Csv(shopped.Plan, output.Language) : ShopTable.Xlsx(shopped.Plan, output.Language)) is { } unwritable)
@@ -60,7 +62,7 @@ internal static class ShopCommand
 
     private static string? KindOf(string path) => new[] { Csv, Xlsx }.FirstOrDefault(end => path.EndsWith(end, StringComparison.OrdinalIgnoreCase));
 
-    private static Made Plan(Request request, CancellationToken cancel)
+    private static async Task<Made> PlanAsync(Request request, CancellationToken cancel)
     {
         var data = DataFiles.LoadDefault();
         if (data.Data is not { } known) return new Made(null, data.Faults, null);
@@ -84,7 +86,14 @@ internal static class ShopCommand
             if (read.Prices is null) return new Made(null, read.Faults, path);
             prices = read.Prices;
         }
-        if (!ShoppingList.TryMake(pieces, request.Spares, request.Home, prices, out var list, out var faults)) return new Made(null, faults, null);
+        var home = request.Home;
+        if (request.Shelf is { } folder)
+        {
+            var (free, why) = await ShelfStock.FreeAsync(folder, known, cancel).ConfigureAwait(false);
+            if (free is null) return new Made(null, [why!], folder);
+            home = free;
+        }
+        if (!ShoppingList.TryMake(pieces, request.Spares, home, prices, out var list, out var faults)) return new Made(null, faults, null);
         var buyer = new CheapestBuyer(request.Effort);
         var plan = new ShoppingPlan(list!, buyer.Find(list!.Buying, null, cancel));
         ImmutableArray<BreakPoint> points = request.More is not { } most ? [] : [.. Enumerable.Range(0, pieces.Count).SelectMany(p => BreakPoints.Of(plan, p, most, buyer, cancel))];
@@ -104,7 +113,7 @@ internal static class ShopCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string[] Paths, string[] Names, int[] Counts, Spares Spares, Dictionary<string, int> Home, string? Prices, string? Wire, int? More, int Effort);
+    private sealed record Request(string[] Paths, string[] Names, int[] Counts, Spares Spares, Dictionary<string, int> Home, string? Shelf, string? Prices, string? Wire, int? More, int Effort);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(Shopped? Shopped, IReadOnlyList<Fault> Faults, string? File);

@@ -5,6 +5,7 @@ using Coilwright.Core.Faults;
 using Coilwright.Core.Findings;
 using Coilwright.Core.Measures;
 using Coilwright.Core.Shopping;
+using Coilwright.Core.Stock;
 using Coilwright.Storage.Json;
 
 namespace Coilwright.Storage.Binding;
@@ -78,7 +79,7 @@ internal sealed class PricesBinder(FaultList faults)
         var supplier = fields.Require("supplier") ? fields.Text("supplier", mayBeEmpty: false) : null;
         var number = fields.Text("number");
         var unit = fields.Require("unit") ? fields.Text("unit", mayBeEmpty: false) : null;
-        var holds = fields.Require("holds") ? fields.Whole("holds", Count) : null;
+        var holds = unit is null ? null : HoldsOf(fields, unit);
         var has = fields.Whole("has", Has);
         var prices = fields.OneOf("price", "prices") switch
         {
@@ -88,6 +89,16 @@ internal sealed class PricesBinder(FaultList faults)
         };
         if (what is null || supplier is null || unit is null || holds is not { } each || prices.IsEmpty) return null;
         return new Offer(what, supplier, unit, each, prices) { Number = number, Most = has };
+    }
+
+    // A dozen is twelve whatever is written; GR is asked about, never guessed. A word of her own is taken as it stands.
+    private static int? HoldsOf(Fields fields, string unit)
+    {
+        var reading = SaleUnits.Read(unit);
+        if (reading is SaleUnitReading.Ambiguous { Why: var unclear }) fields.Fault("unit", unclear.Code, [.. unclear.Values.Select(v => (v.Key, v.Value))]);
+        var always = reading is SaleUnitReading.Known known ? SaleUnits.CountIn(known.Unit) : null;
+        if (always is { } count) return fields.Has("holds") ? fields.Whole("holds", Limits.Between(count, count, "")) : count;
+        return fields.Require("holds") ? fields.Whole("holds", Count) : null;
     }
 
     private ImmutableArray<PriceStep> Steps(Fields fields)

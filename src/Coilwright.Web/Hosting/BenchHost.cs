@@ -66,6 +66,7 @@ public static class BenchHost
         app.MapBackupFile();
         app.MapJobFiles();
         app.MapStockFiles();
+        app.MapShopFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -56,4 +56,10 @@ public sealed record ShopPageWords
 
     /// <summary>Looks where a little more makes more.</summary>
     public required string LookForMore { get; init; }
+
+    /// <summary>Saves the list as comma-separated values.</summary>
+    public required string SaveCsv { get; init; }
+
+    /// <summary>Saves the list as a workbook.</summary>
+    public required string SaveXlsx { get; init; }
 }

@@ -66,5 +66,6 @@ internal static class EnglishShop
         OutOption = "Write what to buy to this file too, as .csv or .xlsx.",
         Written = "What to buy is written to {file}.",
         ExampleTable = "my-shopping.csv",
+        ShelfOption = "In place of --home: the folder that the bench keeps its pieces in; what is free in its stock is at home.",
     };
 }

@@ -286,6 +286,7 @@ internal static class EnglishTerms
         ["from"] = "from how many units on",
         ["has"] = "how many units the supplier has",
         ["--spares"] = "the spares",
+        ["--shelf"] = "the folder of the pieces",
         ["--home"] = "what is at home",
         ["--more"] = "how many more are looked at",
         ["--bead"] = "the bead",

@@ -66,5 +66,6 @@ internal static class GermanShop
         OutOption = "Was zu kaufen ist auch in diese Datei schreiben, als .csv oder .xlsx.",
         Written = "Was zu kaufen ist, steht in {file}.",
         ExampleTable = "mein-einkauf.csv",
+        ShelfOption = "Statt --home: der Ordner, in dem die Werkbank ihre Stücke aufbewahrt; was in ihrem Vorrat frei ist, ist zu Hause.",
     };
 }

@@ -286,6 +286,7 @@ internal static class GermanTerms
         ["from"] = "ab wie vielen Einheiten",
         ["has"] = "wie viele Einheiten der Händler hat",
         ["--spares"] = "der Ersatz",
+        ["--shelf"] = "der Ordner der Stücke",
         ["--home"] = "was zu Hause ist",
         ["--more"] = "wie viele mehr angesehen werden",
         ["--bead"] = "die Perle",

@@ -48,6 +48,13 @@ public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBro
         await Expect(page.Locator(".making-answer h3").First).ToContainTextAsync("<b>the stall</b>");
         await Barriers.NoneAsync(page);
 
+        // The list as a file: two lines under their heads.
+        var saved = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save as CSV" }).ClickAsync());
+        Assert.Equal(["supplier,number,item,name,unit,holds,units,beads,cost,currency", "<b>the stall</b>,,round,Sea-green round,strand,100,2,200,8,EUR", "<b>the stall</b>,,spacer,Brass spacer,bag,50,1,50,2,EUR"],
+            await File.ReadAllLinesAsync(await saved.PathAsync()));
+        foreach (var wrong in new[] { "", "?pieces=x*1&percent=0&each=0&stock=1", "?pieces=00000000-0000-0000-0000-000000000000*1&percent=-1&each=0&stock=1" })
+            Assert.Equal(404, (await page.APIRequest.GetAsync("/shop/list.csv" + wrong)).Status);
+
         await Button(page, "Look where buying a little more makes more").ClickAsync();
         await Expect(page.Locator(".making-part .idea-changes")).ToContainTextAsync("more of Boardwalk", Patient);
         await Button(page, "It has come: put it into stock").ClickAsync();

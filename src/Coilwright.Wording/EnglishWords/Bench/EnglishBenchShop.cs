@@ -23,5 +23,7 @@ internal static class EnglishBenchShop
         Received = "{lots} {lots:lot is|lots are} in stock now.",
         NotReceived = "It was not put into stock.",
         LookForMore = "Look where buying a little more makes more",
+        SaveCsv = "Save as CSV",
+        SaveXlsx = "Save as XLSX",
     };
 }

@@ -23,5 +23,7 @@ internal static class GermanBenchShop
         Received = "{lots} {lots:Posten ist|Posten sind} jetzt im Vorrat.",
         NotReceived = "Es wurde nicht in den Vorrat gelegt.",
         LookForMore = "Nachsehen, wo ein wenig mehr mehr ergibt",
+        SaveCsv = "Als CSV sichern",
+        SaveXlsx = "Als XLSX sichern",
     };
 }

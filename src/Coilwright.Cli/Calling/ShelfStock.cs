@@ -1,0 +1,33 @@
+using Coilwright.Core.Buying;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
+using Coilwright.Storage.Shelf;
+using Coilwright.Storage.Shelf.Sqlite;
+using Coilwright.Storage.Stock;
+
+namespace Coilwright.Cli.Calling;
+
+/// <summary>The stock that the bench keeps in a folder.</summary>
+internal static class ShelfStock
+{
+    /// <summary>What is free of every item, in whole ones; or why it cannot be told. Makes no shelf where there is none.</summary>
+    public static async Task<(Dictionary<string, int>? Free, Fault? Why)> FreeAsync(string folder, ReckoningData data, CancellationToken cancel)
+    {
+        var file = Path.Combine(folder, SqliteShelfOptions.FileName);
+        if (!File.Exists(file)) return (null, Fault.Of(FaultCodes.FileUnreadable, "", file, ("detail", FaultDetails.NotFound)));
+        var opening = SqliteShelf.Open(new SqliteShelfOptions { Folder = folder }, data, TimeProvider.System);
+        if (opening is not ShelfOpening.Opened { Shelf: var shelf }) return (null, ((ShelfOpening.NotOpened)opening).Why);
+        using (shelf)
+        {
+            try
+            {
+                var free = await ((IStockLedger)shelf).FreeAsync(cancel).ConfigureAwait(false);
+                return (free.ToDictionary(f => f.Key, f => (int)Math.Clamp(f.Value.Whole, 0, BuyingList.MostCount), StringComparer.Ordinal), null);
+            }
+            catch (ShelfUnreadableException e)
+            {
+                return (null, e.Why);
+            }
+        }
+    }
+}

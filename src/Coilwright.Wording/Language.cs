@@ -82,6 +82,9 @@ public sealed class Language
     /// <summary>Words of shopping.</summary>
     public required ShopWords Shop { get; init; }
 
+    /// <summary>Words of kits.</summary>
+    public required KitWords Kit { get; init; }
+
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 

@@ -72,6 +72,9 @@ public static class UsageCodes
     /// <summary>Two options stand together that say the same in two ways; {other}.</summary>
     public const string NotBoth = "usage.not-both";
 
+    /// <summary>A sheet of labels is not two to four pairs of numbers with an x between them.</summary>
+    public const string LabelsForm = "usage.labels-form";
+
     /// <summary>Something else about the call, in the parser's own words.</summary>
     public const string CallOther = "usage.other";
 

@@ -46,6 +46,7 @@ public class LayeringTests
         ["Editing"],
         ["Cures", "Arrangement"],
         ["Grading", "Shopping", "Substitutes"],
+        ["Kits"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

@@ -1,5 +1,6 @@
 using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Kits;
 using Coilwright.Core.Pieces;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Sqlite;
@@ -11,7 +12,14 @@ namespace Coilwright.Cli.Calling;
 internal static class ShelfStock
 {
     /// <summary>What is free of every item, in whole ones; or why it cannot be told. Makes no shelf where there is none.</summary>
-    public static async Task<(Dictionary<string, int>? Free, Fault? Why)> FreeAsync(string folder, ReckoningData data, CancellationToken cancel)
+    public static Task<(Dictionary<string, int>? Free, Fault? Why)> FreeAsync(string folder, ReckoningData data, CancellationToken cancel) => AskAsync(folder, data, async ledger =>
+        (await ledger.FreeAsync(cancel).ConfigureAwait(false)).ToDictionary(f => f.Key, f => (int)Math.Clamp(f.Value.Whole, 0, BuyingList.MostCount), StringComparer.Ordinal));
+
+    /// <summary>What is free and in which drawers it lies; or why it cannot be told. Makes no shelf where there is none.</summary>
+    public static Task<(HomeStock? Home, Fault? Why)> DrawersAsync(string folder, ReckoningData data, CancellationToken cancel) =>
+        AskAsync(folder, data, async ledger => HomeStock.Of(await ledger.ListAsync(cancel).ConfigureAwait(false)));
+
+    private static async Task<(T? Answer, Fault? Why)> AskAsync<T>(string folder, ReckoningData data, Func<IStockLedger, Task<T>> ask) where T : class
     {
         var file = Path.Combine(folder, SqliteShelfOptions.FileName);
         if (!File.Exists(file)) return (null, Fault.Of(FaultCodes.FileUnreadable, "", file, ("detail", FaultDetails.NotFound)));
@@ -21,8 +29,7 @@ internal static class ShelfStock
         {
             try
             {
-                var free = await ((IStockLedger)shelf).FreeAsync(cancel).ConfigureAwait(false);
-                return (free.ToDictionary(f => f.Key, f => (int)Math.Clamp(f.Value.Whole, 0, BuyingList.MostCount), StringComparer.Ordinal), null);
+                return (await ask(shelf).ConfigureAwait(false), null);
             }
             catch (ShelfUnreadableException e)
             {

@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
 using Coilwright.Core.Shopping;
 using Coilwright.Wording;
 
@@ -38,6 +39,14 @@ internal static class SparesOption
             }
         }
         return new Spares(usual, byBead);
+    }
+
+    /// <summary>Beads of spares and of what is at home that no piece has: a slip in a name would leave them out without a word.</summary>
+    public static Fault[] Unknown(IEnumerable<Piece> pieces, Spares spares, Dictionary<string, int> home)
+    {
+        ImmutableArray<string> beads = [.. pieces.SelectMany(p => p.Order.Kinds.Distinct().Select(k => p.Beads[k].Id)).Distinct().Order(StringComparer.Ordinal)];
+        return [.. spares.ByBead.Keys.Select(b => (Option: "--spares", Bead: b)).Concat(home.Keys.Select(b => (Option: "--home", Bead: b)))
+            .Where(b => !beads.Contains(b.Bead)).Select(b => Fault.Of(FaultCodes.WordUnknown, b.Option, b.Bead, ("known", string.Join(", ", beads)), ("nearest", NearestName.Of(b.Bead, beads) ?? "")))];
     }
 
     /// <summary>Reads what is at home, as <c>chip=23</c>. What is wrong is added to the faults.</summary>

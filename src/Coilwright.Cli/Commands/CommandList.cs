@@ -15,6 +15,7 @@ internal static class CommandList
         SheetCommand.Make(output),
         CutCommand.Make(output),
         ShopCommand.Make(output),
+        KitCommand.Make(output),
         SubstituteCommand.Make(output),
     ];
 }

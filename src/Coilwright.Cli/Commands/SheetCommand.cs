@@ -36,7 +36,7 @@ internal static class SheetCommand
             var request = new ReckonRequest { WristMm = LengthOption.Read(parsed, wrist, Wearer.LeastWristMm, Wearer.MostWristMm, faults) };
             var setup = new PageSetup
             {
-                Paper = ReadPaper(parsed.GetValue(paper), paper.Name, faults),
+                Paper = PaperOption.Read(parsed, paper, faults),
                 LargePrint = parsed.GetValue(large),
                 Greyscale = parsed.GetValue(grey),
             };
@@ -98,17 +98,6 @@ internal static class SheetCommand
         // Where on the page such a text would have stood says nothing about the piece file.
         return new Made([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.ToImmutable() };
     }
-
-    private static Paper ReadPaper(string? text, string option, List<Fault> faults)
-    {
-        if (text is null) return new PageSetup().Paper;
-        if (Papers.FirstOrDefault(p => p.Name.Equals(text, StringComparison.OrdinalIgnoreCase)) is { } paper) return paper;
-        var known = Papers.Select(p => p.Name.ToLowerInvariant()).ToArray();
-        faults.Add(Fault.Of(FaultCodes.WordUnknown, option, text, ("known", string.Join(", ", known)), ("nearest", NearestName.Of(text, known) ?? "")));
-        return new PageSetup().Paper;
-    }
-
-    private static readonly ImmutableArray<Paper> Papers = [Paper.A4, Paper.Letter];
 
     /// <summary>What came of it: the files that were written, and what is wrong and with which file.</summary>
     private sealed record Made(ImmutableArray<Fault> Faults, string? File)

@@ -73,10 +73,7 @@ internal static class ShopCommand
             if (read.Piece is not { } piece) return new Made(null, read.Faults, request.Paths[p]);
             pieces.Add(new ShoppingPiece(request.Names[p], piece, request.Counts[p]));
         }
-        // A slip in a name would leave its beads out without a word.
-        ImmutableArray<string> beads = [.. pieces.SelectMany(p => p.Piece.Order.Kinds.Distinct().Select(k => p.Piece.Beads[k].Id)).Distinct().Order(StringComparer.Ordinal)];
-        Fault[] unknown = [.. request.Spares.ByBead.Keys.Select(b => (Option: "--spares", Bead: b)).Concat(request.Home.Keys.Select(b => (Option: "--home", Bead: b)))
-            .Where(b => !beads.Contains(b.Bead)).Select(b => Fault.Of(FaultCodes.WordUnknown, b.Option, b.Bead, ("known", string.Join(", ", beads)), ("nearest", NearestName.Of(b.Bead, beads) ?? "")))];
+        var unknown = SparesOption.Unknown(pieces.Select(p => p.Piece), request.Spares, request.Home);
         if (unknown.Length > 0) return new Made(null, unknown, null);
 
         var prices = PriceList.Empty;

@@ -25,6 +25,9 @@ internal static class HelpPage
         ("shop", "{piece} --spares 5%"),
         ("shop", "{piece} {better} --count 6 --prices {prices} --more 6"),
         ("shop", "{piece} --prices {prices} --out {table}"),
+        ("kit", "{piece} --count 6 --spares 2"),
+        ("kit", "{piece} {better} --count 6 --shelf {folder} --out {folder}"),
+        ("kit", "{piece} --out {folder} --labels 3x8,63.5x33.9,7.2x12.9,2.5x0"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
     ];
 

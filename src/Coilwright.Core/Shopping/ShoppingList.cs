@@ -77,7 +77,13 @@ public sealed record ShoppingList
         return TryMake(pieces, Spares, home, Prices, out var list, out _) ? list : null;
     }
 
-    private static bool TryCount(IReadOnlyList<ShoppingPiece> pieces, Spares spares, IReadOnlyDictionary<string, int> home, out ImmutableArray<ShoppingItem> items, out ImmutableArray<Fault> faults)
+    /// <summary>Counts what some pieces take, with nothing bought.</summary>
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="spares">What is to be had beside what is used.</param>
+    /// <param name="home">How many of a bead are at home and free.</param>
+    /// <param name="items">Everything used, bead by bead in the order of the pieces' lists, caps last.</param>
+    /// <param name="faults">Which numbers are more than can be counted.</param>
+    internal static bool TryCount(IReadOnlyList<ShoppingPiece> pieces, Spares spares, IReadOnlyDictionary<string, int> home, out ImmutableArray<ShoppingItem> items, out ImmutableArray<Fault> faults)
     {
         var found = ImmutableArray.CreateBuilder<Fault>();
         var order = new List<string>();

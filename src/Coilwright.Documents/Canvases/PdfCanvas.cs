@@ -25,12 +25,16 @@ public sealed class PdfCanvas : IDocumentCanvas
     public string Ending => ".pdf";
 
     /// <inheritdoc/>
-    public DrawnDocument Draw(PageDocument document, PageSetup setup)
+    public DrawnDocument Draw(PageDocument document, PageSetup setup) => Draw(document, DocumentTexts.Of(document), () => Composer.Compose(document, setup), setup.Greyscale);
+
+    /// <summary>Writes pages on which everything has its place already.</summary>
+    /// <param name="document">Title, language, author and date; its blocks are not looked at.</param>
+    /// <param name="texts">Every text on the pages, with its place.</param>
+    /// <param name="compose">Gives the pages, once all texts are known to be printable.</param>
+    /// <param name="greyscale">Whether all colours become greys.</param>
+    internal static DrawnDocument Draw(PageDocument document, IEnumerable<(string Place, string Text)> texts, Func<ImmutableArray<ComposedPage>> compose, bool greyscale)
     {
-        ImmutableArray<Fault> faults =
-        [
-            .. DocumentTexts.Of(document).Select(t => PrintableText.Check(t.Text, t.Place)).OfType<Fault>().Take(MostFaults),
-        ];
+        ImmutableArray<Fault> faults = [.. texts.Select(t => PrintableText.Check(t.Text, t.Place)).OfType<Fault>().Take(MostFaults)];
         if (!faults.IsEmpty) return new DrawnDocument(default, faults);
 
         HouseFontResolver.Use();
@@ -40,8 +44,8 @@ public sealed class PdfCanvas : IDocumentCanvas
         pdf.Info.Title = document.Title;
         pdf.Info.Creator = "Coilwright";
         if (document.Author is { } author) pdf.Info.Author = author;
-        var pages = Composer.Compose(document, setup);
-        var hand = new PdfHand(pdf, setup.Greyscale);
+        var pages = compose();
+        var hand = new PdfHand(pdf, greyscale);
         hand.MakeForms(pages);
         var tags = UAManager.ForDocument(pdf);
         tags.SetDocumentLanguage(document.Language);

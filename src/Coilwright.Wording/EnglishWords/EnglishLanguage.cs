@@ -23,6 +23,7 @@ internal static class EnglishLanguage
         Scatter = EnglishScatter.Make(),
         Cut = EnglishCut.Make(),
         Shop = EnglishShop.Make(),
+        Kit = EnglishKit.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),

@@ -288,6 +288,7 @@ internal static class EnglishTerms
         ["--spares"] = "the spares",
         ["--shelf"] = "the folder of the pieces",
         ["--home"] = "what is at home",
+        ["--labels"] = "the sheet of labels",
         ["--more"] = "how many more are looked at",
         ["--bead"] = "the bead",
         ["--among"] = "where to look",

@@ -28,6 +28,7 @@ internal static class GermanLanguage
         Scatter = GermanScatter.Make(),
         Cut = GermanCut.Make(),
         Shop = GermanShop.Make(),
+        Kit = GermanKit.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),

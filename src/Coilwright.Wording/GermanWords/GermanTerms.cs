@@ -288,6 +288,7 @@ internal static class GermanTerms
         ["--spares"] = "der Ersatz",
         ["--shelf"] = "der Ordner der Stücke",
         ["--home"] = "was zu Hause ist",
+        ["--labels"] = "der Etikettenbogen",
         ["--more"] = "wie viele mehr angesehen werden",
         ["--bead"] = "die Perle",
         ["--among"] = "worin gesucht wird",

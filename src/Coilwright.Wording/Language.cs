@@ -85,6 +85,9 @@ public sealed class Language
     /// <summary>Words of kits.</summary>
     public required KitWords Kit { get; init; }
 
+    /// <summary>Words of what a piece costs and what to ask.</summary>
+    public required PriceWords Price { get; init; }
+
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 

@@ -51,6 +51,9 @@ public static class UsageCodes
     /// <summary>A count is not a whole number within its bounds; {max}.</summary>
     public const string WholeForm = "usage.whole-form";
 
+    /// <summary>An amount is not a number with a decimal point within its bounds; {max}.</summary>
+    public const string AmountForm = "usage.amount-form";
+
     /// <summary>How many of a piece is not a piece's name and a whole number, or a whole number alone; {max}.</summary>
     public const string CountForm = "usage.count-form";
 

@@ -60,6 +60,21 @@ public static class WhyNotCodes
     /// <summary>Every order would be too small to be sent.</summary>
     public const string NoOrderCanBeSent = "no-order-can-be-sent";
 
+    /// <summary>No wage is told.</summary>
+    public const string NoWage = "no-wage";
+
+    /// <summary>No work is timed.</summary>
+    public const string NoTime = "no-time";
+
+    /// <summary>A price is 0.</summary>
+    public const string PriceIsNothing = "price-is-nothing";
+
+    /// <summary>Nothing was paid once.</summary>
+    public const string NoOutlay = "no-outlay";
+
+    /// <summary>There is no gain to pay an outlay from, or too little.</summary>
+    public const string NoGain = "no-gain";
+
     /// <summary>The reckoning gave no finite number: a defect.</summary>
     public const string NotFinite = "not-finite";
 }

@@ -47,6 +47,7 @@ public class LayeringTests
         ["Cures", "Arrangement"],
         ["Grading", "Shopping", "Substitutes"],
         ["Kits"],
+        ["Pricing"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

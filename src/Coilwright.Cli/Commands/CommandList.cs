@@ -16,6 +16,7 @@ internal static class CommandList
         CutCommand.Make(output),
         ShopCommand.Make(output),
         KitCommand.Make(output),
+        PriceCommand.Make(output),
         SubstituteCommand.Make(output),
     ];
 }

@@ -24,6 +24,7 @@ internal static class EnglishLanguage
         Cut = EnglishCut.Make(),
         Shop = EnglishShop.Make(),
         Kit = EnglishKit.Make(),
+        Price = EnglishPrice.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),

@@ -29,6 +29,7 @@ internal static class GermanLanguage
         Cut = GermanCut.Make(),
         Shop = GermanShop.Make(),
         Kit = GermanKit.Make(),
+        Price = GermanPrice.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),

@@ -1,0 +1,138 @@
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace Coilwright.Cli.Tests;
+
+/// <summary><c>price</c>: what it costs and asks, and what it refuses.</summary>
+public class PriceTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "price.schema.json")));
+
+    private static readonly string Costs = Path.Combine(TheProgram.Root, "examples", "studio.costs.json");
+
+    private static readonly string Prices = Path.Combine(TheProgram.Root, "examples", "two-suppliers.prices.json");
+
+    private static readonly string[] Whole = ["price", TheProgram.Example("tidewrack"), "--costs", Costs, "--prices", Prices, "--count", "6", "--at", "30"];
+
+    private static JsonNode Valid(string text)
+    {
+        var node = JsonNode.Parse(text)!;
+        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
+        return node;
+    }
+
+    [Fact]
+    public void Every_amount_opens_into_lines_that_add_up()
+    {
+        var answer = Valid(TheProgram.Run([.. Whole, "--json"]).Out);
+        Assert.Equal(("EUR", 6), ((string)answer["currency"]!, (int)answer["count"]!));
+        Assert.Equal(["piece", "kit", "pattern"], answer["products"]!.AsArray().Select(p => (string)p!["sells"]!));
+        foreach (var line in answer["products"]!.AsArray().SelectMany(p => Lines(p!["cost"]!)).Where(l => (string)l["how"]!["kind"]! == "sum"))
+        {
+            var parts = line["parts"]!.AsArray().Sum(p => (decimal?)p!["amount"] ?? 0);
+            // Each line was rounded to four decimals by itself: half of the last one for each.
+            Assert.True(Math.Abs((decimal)line["amount"]! - parts) <= 0.00005m * (line["parts"]!.AsArray().Count + 1));
+        }
+        foreach (var price in answer["prices"]!.AsArray())
+            foreach (var outcome in new[] { price!["asked"]!, price["at"]! })
+            {
+                var kept = outcome["fees"]!.AsArray().Sum(f => (decimal)f!["amount"]!);
+                Assert.True(Math.Abs((decimal)outcome["price"]! - kept - (decimal)outcome["left"]!) <= 0.0002m);
+                Assert.True(Math.Abs((decimal)outcome["left"]! - (decimal)outcome["cost"]! - (decimal)outcome["gain"]!) <= 0.0002m);
+            }
+    }
+
+    [Fact]
+    public void Beads_are_those_of_the_report_at_their_part_of_a_pack()
+    {
+        // 135 rounds in strands of 65 at 3.40, 45 spacers in bags of 50 at 2.20.
+        var answer = Valid(TheProgram.Run("price", TheProgram.Example("boardwalk"), "--json").Out);
+        Assert.Equal(Math.Round(135 * 3.40m / 65 + 45 * 2.20m / 50, 4), (decimal)answer["products"]![0]!["cost"]!["amount"]!);
+        Assert.Equal(["wage", "steps", "waste", "wire", "overhead"], answer["products"]![0]!["gaps"]!.AsArray().Select(g => (string)g!));
+        Assert.Empty(answer["prices"]!.AsArray());
+        var text = TheProgram.Run("price", TheProgram.Example("boardwalk"), "--at", "20").Out;
+        Assert.Contains("No wage is told, so work is counted as nothing.", text, StringComparison.Ordinal);
+        Assert.Contains("without fees  20.00", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rule_that_loses_ends_with_1_and_says_from_where_on_it_does_not()
+    {
+        using var folder = new OwnFolder();
+        File.WriteAllText(folder["c.costs.json"], """{ "format": "coilwright.costs/1", "fees": [{ "name": "gallery", "percent": 50 }], "rules": [{ "name": "low", "sells": "piece", "formula": "cost", "fees": ["gallery"] }] }""");
+        string[] call = ["price", TheProgram.Example("boardwalk"), "--costs", folder["c.costs.json"]];
+        var ran = TheProgram.Run(call);
+        Assert.Equal(1, ran.Code);
+        // 9.0415 of beads: asked 9.05, half of it 4.525; twice the beads is 18.083.
+        Assert.Contains("! \"low\" loses 4.52 on each. From 18.09 on nothing is lost.", ran.Out, StringComparison.Ordinal);
+        var answer = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        Assert.Equal((false, 18.09m), ((bool)answer["nothingIsLost"]!, (decimal)answer["prices"]![0]!["leastPrice"]!));
+    }
+
+    [Theory]
+    [InlineData("--at", "24,50")]
+    [InlineData("--at", "-1")]
+    [InlineData("--at", "much")]
+    [InlineData("--at", "10000001")]
+    [InlineData("--count", "0")]
+    [InlineData("--count", "6.5")]
+    [InlineData("--costs", "not-there.costs.json")]
+    public void A_slip_of_an_option_is_told(string option, string value)
+    {
+        var ran = TheProgram.Run("price", TheProgram.Example("boardwalk"), option, value);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Contains(value, ran.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("cost * 1.3", "cost / (wage - 16.5)", "formula.divides-by-zero", "rules[0].formula", 36, 63)]
+    [InlineData("cost * 1.3", "cost - 9999", "price-rule.below-zero", "rules[0].formula", 36, 57)]
+    [InlineData("cost * 1.3", "retail / 2", "formula.cycle", "rules[1].formula", 37, 59)]
+    [InlineData("\"EUR\"", "\"CHF\"", "currency.differs", "currency", 3, 15)]
+    public void What_cannot_be_worked_out_is_told_by_its_line_and_column(string from, string to, string code, string field, int line, int column)
+    {
+        using var folder = new OwnFolder();
+        File.WriteAllText(folder["c.costs.json"], File.ReadAllText(Costs).Replace(from, to, StringComparison.Ordinal));
+        var ran = TheProgram.Run("price", TheProgram.Example("boardwalk"), "--costs", folder["c.costs.json"], "--prices", Prices, "--json");
+        Assert.Equal(2, ran.Code);
+        var error = JsonNode.Parse(ran.Out)!["error"]!;
+        Assert.Equal((code, field, line, column), ((string)error["code"]!, (string)error["field"]!, (int)error["line"]!, (int)error["column"]!));
+        Assert.Equal(folder["c.costs.json"], (string)error["file"]!);
+    }
+
+    [Fact]
+    public void The_page_is_no_wider_than_a_page_and_has_no_gap_in_either_language()
+    {
+        foreach (var language in new[] { "en", "de" })
+        {
+            var ran = TheProgram.Run([.. Whole, "--language", language]);
+            Assert.Equal(0, ran.Code);
+            Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
+            Assert.DoesNotContain("(?)", ran.Out, StringComparison.Ordinal);
+            Assert.DoesNotContain(" ,", ran.Out, StringComparison.Ordinal);
+            Assert.Contains(language == "en" ? "What 30.00 EUR would leave" : "Was 30,00 EUR übrig ließe", ran.Out.Replace('\u00a0', ' '), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void As_JSON_a_language_changes_only_sentences()
+    {
+        static string Bare(string text)
+        {
+            var node = Valid(text);
+            node["says"] = null;
+            Strip(node);
+            return node.ToJsonString();
+        }
+
+        static void Strip(JsonNode? node)
+        {
+            if (node is JsonObject fields) fields.Remove("why");
+            foreach (var inner in node switch { JsonObject o => o.Select(f => f.Value), JsonArray a => a, _ => [] }) Strip(inner);
+        }
+        Assert.Equal(Bare(TheProgram.Run([.. Whole, "--json"]).Out), Bare(TheProgram.Run([.. Whole, "--json", "--language", "de"]).Out));
+    }
+
+    private static IEnumerable<JsonNode> Lines(JsonNode line) => line["parts"]!.AsArray().SelectMany(p => Lines(p!)).Prepend(line);
+}

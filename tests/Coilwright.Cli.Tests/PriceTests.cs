@@ -1,10 +1,17 @@
+using System.Text;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Coilwright.Core.Pricing;
+using Coilwright.Core.Shopping;
+using Coilwright.Storage;
+using Coilwright.Wording;
+using CsCheck;
 using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>price</c>: what it costs and asks, and what it refuses.</summary>
-public class PriceTests
+public partial class PriceTests
 {
     private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "price.schema.json")));
 
@@ -132,6 +139,48 @@ public class PriceTests
             foreach (var inner in node switch { JsonObject o => o.Select(f => f.Value), JsonArray a => a, _ => [] }) Strip(inner);
         }
         Assert.Equal(Bare(TheProgram.Run([.. Whole, "--json"]).Out), Bare(TheProgram.Run([.. Whole, "--json", "--language", "de"]).Out));
+    }
+
+    // What a slip of the pen leaves: a word gone or replaced by another, a figure of the wrong kind or size, half a formula.
+    private static readonly string[] Slips = ["", "0", "-1", "1e9", "1e999", "0.00000001", "\"\"", "\"cost / labour\"", "\"retail * (\"", "\"kit\"", "null", "true", "[]", "{}", "100"];
+
+    [GeneratedRegex("\"[^\"]*\"|[0-9.]+|[a-z]+")]
+    private static partial Regex Token();
+
+    [Fact]
+    public void Any_slip_in_a_file_of_costs_is_said_without_a_gap_or_gives_a_plan()
+    {
+        var text = File.ReadAllText(Costs);
+        var tokens = Token().Matches(text);
+        var piece = PieceFile.ReadFrom(TheProgram.Example("boardwalk"), DataFiles.LoadDefault().Data!).Piece!;
+        Assert.True(ShoppingList.TryMake([new ShoppingPiece("boardwalk", piece, 3)], Spares.None, new Dictionary<string, int>(), PriceList.Empty, out var list, out _));
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var plans = 0;
+        Gen.Select(Gen.Int[0, tokens.Count - 1], Gen.Int[0, Slips.Length - 1]).Sample((place, slip) =>
+        {
+            var token = tokens[place];
+            var read = CostsFile.Read(Encoding.UTF8.GetBytes(text[..token.Index] + Slips[slip] + text[(token.Index + token.Length)..]));
+            var faults = read.Faults;
+            if (read.Costs is { } costs && PricePlan.TryMake(costs, list!, new WireUse(943, 174.8m), 30, out var plan, out faults))
+            {
+                plans++;
+                Assert.Equal(plan!.Products[0].Cost.Amount, plan.Products[0].Cost.Parts.Sum(p => p.Amount));
+                return;
+            }
+            Assert.NotEmpty(faults);
+            foreach (var fault in faults)
+            {
+                seen.Add(fault.Code);
+                foreach (var language in Languages.All)
+                {
+                    var words = language.Say(read.Placed(fault));
+                    Assert.DoesNotContain(Template.Missing, $"{words.Message} {words.Mend}", StringComparison.Ordinal);
+                    Assert.NotEqual(fault.Code, words.Message);
+                }
+            }
+        }, iter: 2000, threads: 1);
+        // The slips must reach into the codes and leave some files sound, or this test says little.
+        Assert.True(seen.Count >= 10 && plans >= 50, $"{plans} plans, codes {string.Join(", ", seen.Order(StringComparer.Ordinal))}");
     }
 
     private static IEnumerable<JsonNode> Lines(JsonNode line) => line["parts"]!.AsArray().SelectMany(p => Lines(p!)).Prepend(line);

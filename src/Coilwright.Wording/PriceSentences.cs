@@ -11,10 +11,10 @@ public sealed class PriceSentences(PricePlan plan, Language language)
     /// <summary>What it is for.</summary>
     public string For() => language.Sentence(_words.For, ("name", plan.List.Pieces[0].Name), ("count", plan.List.Pieces[0].Count is > 1 and var count ? count : null));
 
-    /// <summary>What is not counted in, each thing once, and which rules lose.</summary>
+    /// <summary>What is not counted into the piece, and which rules lose. A kit and a pattern show theirs by their lines.</summary>
     public IEnumerable<string> Mind()
     {
-        foreach (var gap in plan.Products.SelectMany(p => p.Gaps).Distinct().Order()) yield return GapWords(gap);
+        foreach (var gap in plan.Products[0].Gaps) yield return GapWords(gap);
         string[] unpriced = [.. plan.Products[0].Unpriced.Select(NameOf)];
         if (unpriced.Length > 0) yield return language.Sentence(_words.Unpriced, ("count", unpriced.Length), ("names", string.Join(", ", unpriced)));
         foreach (var price in plan.Prices.Where(p => p.Outcome.Gain < 0))

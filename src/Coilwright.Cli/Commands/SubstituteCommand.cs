@@ -66,9 +66,7 @@ internal static class SubstituteCommand
         if (request.Home.Keys.FirstOrDefault(b => !there.ContainsKey(b)) is { } unknown)
             return new Made(null, [Fault.Of(FaultCodes.WordUnknown, "--home", unknown, ("known", string.Join(", ", there.Keys)), ("nearest", NearestName.Of(unknown, there.Keys) ?? ""))], null);
         var kind = piece.Order.Kinds.First(k => piece.Beads[k].Id == request.Bead);
-        // One that the piece strings already has its own place in it.
-        var candidates = there.Values.Where(c => !strung.Contains(c.Bead.Id));
-        return new Made(new SubstitutesFound(Reckoning.Of(piece, known, null, cancel), kind, Substituting.For(piece, kind, candidates, known, request.Most, cancel)), [], null);
+        return new Made(new SubstitutesFound(Reckoning.Of(piece, known, null, cancel), kind, Substituting.For(piece, kind, there.Values, known, request.Most, cancel)), [], null);
     }
 
     /// <summary>What was asked for.</summary>

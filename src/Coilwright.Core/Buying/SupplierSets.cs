@@ -27,7 +27,7 @@ public sealed class SupplierSets : IBuyer
         double steps = 0;
         for (var w = 0; w < list.Wants.Length; w++)
         {
-            var item = new Covering(list, w);
+            var item = new ItemOfSets(list, w);
             if (item.Missing > MostMissing) return false;
             steps += item.Steps;
         }
@@ -55,7 +55,7 @@ public sealed class SupplierSets : IBuyer
         {
             if (cancel.IsCancellationRequested || best is not null && least[set] * BuyingList.Grain >= best.Total) break;
             var units = new int[list.Offers.Length];
-            for (var w = 0; w < list.Wants.Length; w++) new Covering(list, w).Take(set, units);
+            for (var w = 0; w < list.Wants.Length; w++) new ItemOfSets(list, w).Take(set, units);
             if (BuyingPlan.Of(list, units, bound) is not { } plan || plan.Total >= best?.Total) continue;
             best = plan;
             progress?.Report(plan);
@@ -74,7 +74,7 @@ public sealed class SupplierSets : IBuyer
         for (var w = 0; w < list.Wants.Length; w++)
         {
             if (cancel.IsCancellationRequested) return null;
-            new Covering(list, w).AddTo(least);
+            new ItemOfSets(list, w).AddTo(least);
         }
         return least;
     }
@@ -83,67 +83,25 @@ public sealed class SupplierSets : IBuyer
     private static long LeastSending(Supplier supplier) => supplier.FreeFrom is null ? BuyingList.Grains(supplier.Freight) : 0;
 
     // One item: what it costs at least from a set of suppliers.
-    private sealed class Covering
+    private sealed class ItemOfSets
     {
-        private readonly BuyingList _list;
-        private readonly int _unit, _missing;
+        private readonly Covering _cover;
         private readonly (int Supplier, int[] Offers)[] _sellers;
-        private readonly int[] _all;
 
-        public Covering(BuyingList list, int want)
+        public ItemOfSets(BuyingList list, int want)
         {
-            _list = list;
-            _all = [.. list.OffersOf[want]];
-            // Beads are counted in as many as every unit of sale is a multiple of.
-            _unit = Math.Max(1, _all.Aggregate(0, (gcd, o) => (int)BigInteger.GreatestCommonDivisor(gcd, list.Offers[o].Holds)));
-            _missing = (list.Wants[want].Amount - 1) / _unit + 1;
-            _sellers = [.. _all.GroupBy(o => list.SupplierOf[o]).OrderBy(g => g.Key).Select(g => (g.Key, g.ToArray()))];
+            _cover = new Covering(list, want);
+            _sellers = [.. list.OffersOf[want].GroupBy(o => list.SupplierOf[o]).OrderBy(g => g.Key).Select(g => (g.Key, g.ToArray()))];
         }
 
-        public int Missing => _missing;
+        public int Missing => _cover.Missing;
 
-        public double Steps => _sellers.Select((s, i) => Math.Pow(2, i) * s.Offers.Sum(o => (double)_missing * MostUnits(o))).Sum();
-
-        // More are never needed of one offer, but where a later step makes more of them cheaper.
-        private int MostUnits(int offer)
-        {
-            var o = _list.Offers[offer];
-            var needed = (_missing * (long)_unit - 1) / o.Holds + 1;
-            foreach (var step in o.Prices) needed = Math.Max(needed, step.From);
-            return (int)Math.Min(needed, o.Most ?? BuyingList.MostCount);
-        }
-
-        // What is missing, and from there down to nothing: the least cost of so many at least.
-        private static long[] Start(int missing)
-        {
-            var least = new long[missing + 1];
-            Array.Fill(least, Never, 1, missing);
-            return least;
-        }
-
-        private long[] With(long[] before, int offer, int[]? taken)
-        {
-            var after = (long[])before.Clone();
-            taken?.AsSpan().Clear();
-            var (holds, most) = (_list.Offers[offer].Holds / _unit, MostUnits(offer));
-            for (var units = 1; units <= most; units++)
-            {
-                var cost = BuyingList.Grains(_list.Offers[offer].Cost(units));
-                for (var q = 1; q < after.Length; q++)
-                {
-                    var so = before[(int)Math.Max(0, q - (long)units * holds)] + cost;
-                    if (so >= after[q]) continue;
-                    after[q] = so;
-                    if (taken is not null) taken[q] = units;
-                }
-            }
-            return after;
-        }
+        public double Steps => _sellers.Select((s, i) => Math.Pow(2, i) * s.Offers.Sum(o => (double)Missing * _cover.MostUnits(o))).Sum();
 
         public void AddTo(long[] leastBySet)
         {
             var of = new long[1 << _sellers.Length];
-            Go(0, 0, Start(_missing));
+            Go(0, 0, _cover.Start());
             for (var set = 0; set < leastBySet.Length; set++)
             {
                 var mine = 0;
@@ -160,22 +118,11 @@ public sealed class SupplierSets : IBuyer
                     return;
                 }
                 Go(seller + 1, set, least);
-                foreach (var offer in _sellers[seller].Offers) least = With(least, offer, null);
+                foreach (var offer in _sellers[seller].Offers) least = _cover.With(least, offer);
                 Go(seller + 1, set | 1 << seller, least);
             }
         }
 
-        public void Take(int set, int[] units)
-        {
-            var offers = _sellers.Where(s => (set >> s.Supplier & 1) == 1).SelectMany(s => s.Offers).ToArray();
-            var taken = new int[offers.Length][];
-            var least = Start(_missing);
-            for (var i = 0; i < offers.Length; i++) least = With(least, offers[i], taken[i] = new int[_missing + 1]);
-            for (int i = offers.Length - 1, q = _missing; i >= 0; i--)
-            {
-                units[offers[i]] = taken[i][q];
-                q = (int)Math.Max(0, q - (long)taken[i][q] * (_list.Offers[offers[i]].Holds / _unit));
-            }
-        }
+        public void Take(int set, int[] units) => _cover.Take([.. _sellers.Where(s => (set >> s.Supplier & 1) == 1).SelectMany(s => s.Offers)], Missing, units);
     }
 }

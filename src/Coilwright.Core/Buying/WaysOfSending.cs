@@ -209,7 +209,7 @@ public sealed class WaysOfSending
         }
         if (paid >= Total) return;
         var units = new int[_list.Offers.Length];
-        foreach (var item in _items) item.Take(_list, units);
+        foreach (var item in _items) item.Take(units);
         for (var s = 0; s < fill.Length; s++)
             if (fill[s] > 0) FillUp(s, fill[s], units);
         if (BuyingPlan.Of(_list, units) is not { } plan || plan.Total >= _best?.Total) return;
@@ -245,15 +245,15 @@ public sealed class WaysOfSending
 
     private sealed class Item
     {
-        private readonly int _missing;
+        private readonly Covering _cover;
         private readonly double[] _leastEach;
         private readonly int[] _trying;
         private int _tried;
 
         public Item(BuyingList list, int want)
         {
-            _missing = list.Wants[want].Amount;
-            Sellers = [.. list.OffersOf[want].GroupBy(o => list.SupplierOf[o]).OrderBy(g => g.Key).Select(g => Steps(g.Key, [.. g], Covering(list, [.. g], null)))];
+            _cover = new Covering(list, want);
+            Sellers = [.. list.OffersOf[want].GroupBy(o => list.SupplierOf[o]).OrderBy(g => g.Key).Select(g => Steps(g.Key, [.. g], g.Aggregate(_cover.Start(), (least, offer) => _cover.With(least, offer))))];
             _leastEach = new double[Sellers.Length + 1];
             _trying = new int[Sellers.Length];
             Chosen = new int[Sellers.Length];
@@ -269,31 +269,6 @@ public sealed class WaysOfSending
 
         /// <summary>Whether that cost was met.</summary>
         public bool HasChosen { get; private set; }
-
-        // For each count up to all that is missing, the least that so many at least cost from some offers together; SupplierSets.Never where they have too few.
-        private long[] Covering(BuyingList list, ImmutableArray<int> offers, int[][]? taken)
-        {
-            var least = new long[_missing + 1];
-            Array.Fill(least, SupplierSets.Never, 1, _missing);
-            for (var i = 0; i < offers.Length; i++)
-            {
-                var (before, offer) = (least, list.Offers[offers[i]]);
-                least = (long[])before.Clone();
-                var needed = Math.Max((_missing - 1) / offer.Holds + 1, offer.Prices[^1].From);
-                for (var units = 1; units <= Math.Min(needed, offer.Most ?? BuyingList.MostCount); units++)
-                {
-                    var cost = BuyingList.Grains(offer.Cost(units));
-                    for (var q = 1; q <= _missing; q++)
-                    {
-                        var so = before[(int)Math.Max(0, q - (long)units * offer.Holds)] + cost;
-                        if (so >= least[q]) continue;
-                        least[q] = so;
-                        if (taken is not null) taken[i][q] = units;
-                    }
-                }
-            }
-            return least;
-        }
 
         private static Seller Steps(int supplier, ImmutableArray<int> offers, long[] least)
         {
@@ -321,9 +296,9 @@ public sealed class WaysOfSending
             (Least, _tried) = (long.MaxValue, 0);
             Array.Fill(Chosen, -1);
             Array.Fill(_trying, -1);
-            Go(0, _missing, 0, weights);
+            Go(0, _cover.Missing, 0, weights);
             HasChosen = _tried < MostTried && Least < long.MaxValue;
-            if (_tried >= MostTried) Least = Math.Min(Least, (long)(_leastEach[0] * _missing * (1 - 1e-12)));
+            if (_tried >= MostTried) Least = Math.Min(Least, (long)(_leastEach[0] * _cover.Missing * (1 - 1e-12)));
             return Least < long.MaxValue;
         }
 
@@ -355,20 +330,10 @@ public sealed class WaysOfSending
         }
 
         /// <summary>Puts down the units that were chosen.</summary>
-        public void Take(BuyingList list, int[] units)
+        public void Take(int[] units)
         {
             for (var k = 0; k < Sellers.Length; k++)
-            {
-                if (Chosen[k] < 0) continue;
-                var seller = Sellers[k];
-                int[][] taken = [.. seller.Offers.Select(_ => new int[_missing + 1])];
-                Covering(list, seller.Offers, taken);
-                for (int i = seller.Offers.Length - 1, q = seller.Counts[Chosen[k]]; i >= 0; i--)
-                {
-                    units[seller.Offers[i]] = taken[i][q];
-                    q = (int)Math.Max(0, q - (long)taken[i][q] * list.Offers[seller.Offers[i]].Holds);
-                }
-            }
+                if (Chosen[k] >= 0) _cover.Take(Sellers[k].Offers, Sellers[k].Counts[Chosen[k]], units);
         }
     }
 }

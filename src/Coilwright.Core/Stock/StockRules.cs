@@ -1,21 +1,18 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Measures;
 using Coilwright.Core.Pieces;
 
 namespace Coilwright.Core.Stock;
 
 /// <summary>The rules that items and movements must meet by themselves, whatever is in the drawers.</summary>
-public static partial class StockRules
+public static class StockRules
 {
     /// <summary>Most other names of one item.</summary>
     public const int MostAliases = 50;
-
-    [GeneratedRegex(@"^[A-Z]{3}\z")]
-    private static partial Regex CurrencyForm();
 
     /// <summary>What is wrong with an item; empty when nothing is.</summary>
     /// <param name="item">The item.</param>
@@ -89,7 +86,7 @@ public static partial class StockRules
             else if (cost % BuyingList.Grain != 0) faults.Add(Fault.Of(FaultCodes.BuyingTooFine, "cost", text));
         }
         // Money without a currency is a number, and a currency without money says nothing.
-        if (lot.Cost is not null ? lot.Currency is null || !CurrencyForm().IsMatch(lot.Currency) : lot.Currency is not null)
+        if (lot.Cost is not null ? lot.Currency is null || !CurrencyCode.Is(lot.Currency) : lot.Currency is not null)
             faults.Add(Fault.Of(FaultCodes.StockCurrencyForm, "currency", lot.Currency is { Length: > 10 } ? "" : lot.Currency ?? ""));
     }
 

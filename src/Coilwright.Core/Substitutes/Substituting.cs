@@ -34,7 +34,7 @@ public static class Substituting
     /// <summary>Looks for them.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="kind">Which of its beads is to be replaced wherever it is strung, by index.</param>
-    /// <param name="candidates">What there is. Beads that look just as the one to be replaced and carry its name are the same bead, and left out.</param>
+    /// <param name="candidates">What there is. A bead that the piece strings already, by its name, has its own place in it and is left out.</param>
     /// <param name="data">Materials, steels and our choices.</param>
     /// <param name="most">How many are given back at most, 1 to <see cref="MostTried"/>.</param>
     /// <param name="cancel">Stops it.</param>
@@ -44,10 +44,11 @@ public static class Substituting
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(most, MostTried);
         var old = piece.Beads[kind];
+        var strung = piece.Order.Kinds.Select(k => piece.Beads[k].Id).ToHashSet(StringComparer.Ordinal);
         var need = piece.Order.Kinds.Count(k => k == kind);
         var now = Reckoning.Of(piece, data, null, cancel);
         var stops = StopsOf(now);
-        return [.. candidates.Where(c => c.Bead.Description != old.Description)
+        return [.. candidates.Where(c => !strung.Contains(c.Bead.Id))
             .Select(c => (Candidate: c, Distance: BeadDistance.Of(old, c.Bead)))
             .OrderBy(c => c.Candidate.Have < need).ThenBy(c => c.Distance.Total).ThenBy(c => c.Candidate.Bead.Id, StringComparer.Ordinal)
             .Take(most)

@@ -42,8 +42,7 @@ internal sealed class CostsBinder(FaultList faults)
     public Costs? Bind(JsonValue root)
     {
         if (Fields.Of(root, File, faults) is not { } fields) return null;
-        var currency = fields.Text("currency", 3, mayBeEmpty: false);
-        if (currency is not null && !(currency.Length == 3 && currency.All(char.IsAsciiLetterUpper))) fields.Fault("currency", FaultCodes.CurrencyForm);
+        var currency = fields.Currency("currency");
         var sheet = new CostSheet
         {
             Currency = currency,

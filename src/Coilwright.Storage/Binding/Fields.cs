@@ -144,6 +144,15 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>A currency.</summary>
+    public string? Currency(string name)
+    {
+        if (Text(name, CurrencyCode.Letters, mayBeEmpty: false) is not { } currency) return null;
+        if (CurrencyCode.Is(currency)) return currency;
+        Fault(name, FaultCodes.CurrencyForm);
+        return null;
+    }
+
     /// <summary>A number, its range left to whoever asked.</summary>
     public double? Number(string name) => Typed(name, JsonKind.Number, FaultTypes.Number)?.Number;
 

@@ -32,8 +32,7 @@ internal sealed class PricesBinder(FaultList faults)
     public PriceList? Bind(JsonValue root)
     {
         if (Fields.Of(root, File, faults) is not { } fields) return null;
-        var currency = fields.Text("currency", 3, mayBeEmpty: false);
-        if (currency is not null && !(currency.Length == 3 && currency.All(char.IsAsciiLetterUpper))) fields.Fault("currency", FaultCodes.CurrencyForm);
+        var currency = fields.Currency("currency");
         var suppliers = ImmutableArray.CreateBuilder<Supplier>();
         foreach (var item in fields.List("suppliers") ?? [])
         {

@@ -45,7 +45,7 @@ internal static class EnglishHelp
         ExitCodes =
         [
             (0, "done"),
-            (1, "done, and a notice says stop: the piece cannot be made or worn like this"),
+            (1, "done, and it cannot be made or worn like this, does not come out, or loses money"),
             (2, "something is wrong with the call, the piece file or a path"),
             (3, "something went wrong inside the program"),
             (130, "stopped by you (Ctrl-C)"),

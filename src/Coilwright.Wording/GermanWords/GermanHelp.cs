@@ -45,7 +45,7 @@ internal static class GermanHelp
         ExitCodes =
         [
             (0, "fertig"),
-            (1, "fertig, und ein Hinweis sagt Stopp: So kann das Stück nicht gemacht oder getragen werden"),
+            (1, "fertig, und so kann es nicht gemacht oder getragen werden, geht nicht auf oder bringt Verlust"),
             (2, "mit dem Aufruf, der Stückdatei oder einem Pfad stimmt etwas nicht"),
             (3, "im Programm selbst ist etwas schiefgegangen"),
             (130, "mit Strg-C angehalten"),

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Components.Forms;
 namespace Coilwright.Web.Bench;
 
 /// <summary>Files that she brings in.</summary>
-internal static class ListInput
+internal static class FileInput
 {
     /// <summary>The bytes of a file, one more than is read at most, so that a file that is too large is told as that and not as one that is cut off.</summary>
     public static async Task<byte[]> ReadAsync(IBrowserFile file)

@@ -11,6 +11,9 @@ public enum ListKind
 
     /// <summary>The wire at hand: a file as <see cref="WireFile"/> reads it.</summary>
     Wire,
+
+    /// <summary>What the studio's work costs and how it is priced: a file as <see cref="CostsFile"/> reads it.</summary>
+    Costs,
 }
 
 /// <summary>A list as it was kept.</summary>
@@ -57,6 +60,7 @@ internal static class ListNames
     {
         ListKind.Prices => "prices",
         ListKind.Wire => "wire",
+        ListKind.Costs => "costs",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

@@ -39,6 +39,7 @@ internal static class BenchServices
         services.AddSingleton<IBuyer>(_ => new CheapestBuyer());
         services.AddSingleton<ShopDesk>();
         services.AddSingleton<WireDesk>();
+        services.AddSingleton<CostsDesk>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<JobList>();

@@ -21,7 +21,9 @@ public abstract class KeptListsContract
         Kept(await lists.KeepListAsync(ListKind.Wire, 0, "wire"));
         Assert.Equal(2, Kept(await lists.KeepListAsync(ListKind.Prices, 1, "two")).Revision);
         Assert.Equal(("two", 2L), ((await lists.ListAsync(ListKind.Prices))!.Content, (await lists.ListAsync(ListKind.Prices))!.Revision));
-        Assert.Equal("wire", (await lists.ListAsync(ListKind.Wire))!.Content);
+        Assert.Null(await lists.ListAsync(ListKind.Costs));
+        Kept(await lists.KeepListAsync(ListKind.Costs, 0, "costs"));
+        Assert.Equal(("wire", "costs"), ((await lists.ListAsync(ListKind.Wire))!.Content, (await lists.ListAsync(ListKind.Costs))!.Content));
     }
 
     [Fact]
@@ -73,6 +75,30 @@ public sealed class SqliteKeptListsTests : KeptListsContract, IDisposable
             command.CommandText = sql;
             Assert.Contains("only ever added", Assert.Throws<SqliteException>(() => command.ExecuteNonQuery()).Message, StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public async Task Lists_of_before_there_were_costs_are_still_there_and_costs_can_be_kept_beside_them()
+    {
+        var folder = _shelves.NewFolder();
+        string file;
+        using (var shelf = _shelves.Open(folder)) file = shelf.FilePath;
+        using (var other = SqliteShelves.Other(file))
+        {
+            using var command = other.CreateCommand();
+            command.CommandText = """
+                DROP TABLE lists;
+                CREATE TABLE lists (kind TEXT NOT NULL CHECK (kind IN ('prices', 'wire')), revision INTEGER NOT NULL, at TEXT NOT NULL, content TEXT NOT NULL, PRIMARY KEY (kind, revision)) STRICT;
+                CREATE TRIGGER lists_are_not_changed BEFORE UPDATE ON lists BEGIN SELECT RAISE(ABORT, 'x'); END;
+                CREATE TRIGGER lists_are_not_deleted BEFORE DELETE ON lists BEGIN SELECT RAISE(ABORT, 'x'); END;
+                INSERT INTO lists VALUES ('prices', 1, '2026-01-31T09:30:00.0000000Z', 'one'), ('prices', 2, '2026-01-31T09:31:00.0000000Z', 'two');
+                DELETE FROM SchemaVersions WHERE ScriptName LIKE '0004%'; PRAGMA user_version = 3
+                """;
+            command.ExecuteNonQuery();
+        }
+        var lists = _shelves.Open(folder);
+        Assert.Equal(("two", 2L), ((await lists.ListAsync(ListKind.Prices))!.Content, (await lists.ListAsync(ListKind.Prices))!.Revision));
+        Assert.IsType<ListAnswer.Kept>(await lists.KeepListAsync(ListKind.Costs, 0, "costs"));
     }
 }
 

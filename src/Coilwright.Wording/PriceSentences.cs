@@ -72,6 +72,8 @@ public sealed class PriceSentences(PricePlan plan, Language language)
     {
         SumOfParts => "",
         PartOfPacks part => language.Fill(_words.PartOfPacks, ("count", part.Count), ("price", language.Amount(part.Price)), ("holds", part.Holds), ("supplier", part.Supplier)),
+        PartOfStock part => language.Fill(_words.PartOfStock, ("count", part.Count), ("value", language.Amount(part.Value)), ("there", part.There),
+            ("first", part.Way == LotWay.FirstIn ? 1 : null), ("average", part.Way == LotWay.Average ? 1 : null)),
         WithoutPrice without => language.Fill(_words.WithoutPrice, ("count", without.Count)),
         InHundred hundred => language.Fill(_words.InHundred, ("percent", language.Number((double)hundred.Percent, 4)), ("of", language.Amount(hundred.Of))),
         LengthOfPack length => language.Fill(_words.LengthOfPack, ("cut", language.Length(length.CutMm)), ("pack", language.Length((double)length.PackMm)), ("price", language.Amount(length.Price))),

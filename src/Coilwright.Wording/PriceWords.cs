@@ -20,6 +20,12 @@ public sealed record PriceWords
     /// <summary><c>--at</c>.</summary>
     public required string AtOption { get; init; }
 
+    /// <summary><c>--shelf</c>.</summary>
+    public required string ShelfOption { get; init; }
+
+    /// <summary><c>--lots</c>.</summary>
+    public required string LotsOption { get; init; }
+
     /// <summary>A file of costs in the examples.</summary>
     public required string ExampleCosts { get; init; }
 
@@ -61,6 +67,9 @@ public sealed record PriceWords
 
     /// <summary>So many out of packs: {count}, {price}, {holds}, optionally {supplier}.</summary>
     public required string PartOfPacks { get; init; }
+
+    /// <summary>So many out of stock: {count}, {value} for the {there} that are there, {first} in first out or on {average}.</summary>
+    public required string PartOfStock { get; init; }
 
     /// <summary>So many without a price: {count}.</summary>
     public required string WithoutPrice { get; init; }

@@ -3,7 +3,10 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Coilwright.Core.Pricing;
 using Coilwright.Core.Shopping;
+using Coilwright.Core.Stock;
 using Coilwright.Storage;
+using Coilwright.Storage.Shelf.Sqlite;
+using Coilwright.Storage.Stock;
 using Coilwright.Wording;
 using CsCheck;
 using Json.Schema;
@@ -61,6 +64,37 @@ public partial class PriceTests
         var text = TheProgram.Run("price", TheProgram.Example("boardwalk"), "--at", "20").Out;
         Assert.Contains("No wage is told, so work is counted as nothing.", text, StringComparison.Ordinal);
         Assert.Contains("without fees  20.00", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Beads_of_the_benchs_stock_cost_what_they_cost()
+    {
+        using var folder = new OwnFolder();
+        using (var shelf = ((ShelfOpening.Opened)SqliteShelf.Open(new SqliteShelfOptions { Folder = folder[""] }, DataFiles.LoadDefault().Data!, TimeProvider.System)).Shelf)
+        {
+            IStockLedger ledger = shelf;
+            Assert.IsType<StockAnswer.Kept>(await ledger.BookAsync(new StockChange
+            {
+                Items = [new ItemChange(new StockItem("round", "Rounds", StockUnit.Each), 0)],
+                Movements =
+                [
+                    new Movement.Receive(Guid.CreateVersion7(), "round", new StockLot(Quantity.Of(100)) { Cost = 2, Currency = "EUR" }),
+                    new Movement.Receive(Guid.CreateVersion7(), "round", new StockLot(Quantity.Of(100)) { Cost = 6, Currency = "EUR" }), new Movement.Use(Guid.CreateVersion7(), "round", Quantity.Of(60)),
+                ],
+            }));
+        }
+        // 135 rounds: on average 0.04 each; first in, first out leaves forty at 0.02 and a hundred at 0.06. 45 spacers from the list.
+        string[] call = ["price", TheProgram.Example("boardwalk"), "--shelf", folder[""]];
+        foreach (var (way, cost, said) in new[] { ("average", 135 * 0.04m, "on average"), ("first-in", 135 * 6.8m / 140, "first in, first out") })
+        {
+            var answer = Valid(TheProgram.Run([.. call, "--lots", way, "--json"]).Out);
+            Assert.Equal(Math.Round(cost + 45 * 2.20m / 50, 4), (decimal)answer["products"]![0]!["cost"]!["amount"]!);
+            Assert.Equal("EUR", (string)answer["currency"]!);
+            Assert.Contains(said, Regex.Replace(TheProgram.Run([.. call, "--lots", way]).Out, @"\s+", " "), StringComparison.Ordinal);
+        }
+        Assert.Equal(2, TheProgram.Run([.. call, "--lots", "averge"]).Code);
+        Assert.Equal(2, TheProgram.Run("price", TheProgram.Example("boardwalk"), "--lots", "average").Code);
+        Assert.Equal(2, TheProgram.Run("price", TheProgram.Example("boardwalk"), "--shelf", folder["none"]).Code);
     }
 
     [Fact]

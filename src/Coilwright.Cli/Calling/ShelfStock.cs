@@ -2,6 +2,7 @@ using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Kits;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Pricing;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Storage.Stock;
@@ -18,6 +19,10 @@ internal static class ShelfStock
     /// <summary>What is free and in which drawers it lies; or why it cannot be told. Makes no shelf where there is none.</summary>
     public static Task<(HomeStock? Home, Fault? Why)> DrawersAsync(string folder, ReckoningData data, CancellationToken cancel) =>
         AskAsync(folder, data, async ledger => HomeStock.Of(await ledger.ListAsync(cancel).ConfigureAwait(false)));
+
+    /// <summary>What is there and what it cost; or why it cannot be told. Makes no shelf where there is none.</summary>
+    public static Task<(LotCosts? Costs, Fault? Why)> LotCostsAsync(string folder, LotWay way, ReckoningData data, CancellationToken cancel) =>
+        AskAsync(folder, data, async ledger => LotCosts.Of(await ledger.ListAsync(cancel).ConfigureAwait(false), way));
 
     private static async Task<(T? Answer, Fault? Why)> AskAsync<T>(string folder, ReckoningData data, Func<IStockLedger, Task<T>> ask) where T : class
     {

@@ -21,19 +21,21 @@ internal static class PriceCommand
         var prices = new Option<string?>("--prices") { Description = words.PricesOption, HelpName = "FILE" };
         var count = new Option<string?>("--count") { Description = words.CountOption, HelpName = "N" };
         var at = new Option<string?>("--at") { Description = words.AtOption, HelpName = "AMOUNT" };
+        var shelf = new Option<string?>("--shelf") { Description = words.ShelfOption, HelpName = "DIR" };
+        var lots = new Option<string?>("--lots") { Description = words.LotsOption, HelpName = "average|first-in" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("price", words.Verb) { piece, costs, prices, count, at, language, json };
+        var command = new Command("price", words.Verb) { piece, costs, prices, count, at, shelf, lots, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(costs), parsed.GetValue(prices), CountOption.ReadWhole(parsed, count, CuttingRules.MostPieces, faults) ?? 1,
-                AmountOption.Read(parsed, at, faults));
+                AmountOption.Read(parsed, at, faults), parsed.GetValue(shelf), LotsOption.Read(parsed, lots, shelf, faults));
             LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
 
-            var made = await Task.Run(() => Plan(request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => PlanAsync(request, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             cancel.ThrowIfCancellationRequested();
             if (made.Plan is not { } plan) return output.Fail(made.Faults, made.File);
             var code = plan.NothingIsLost ? ExitCodes.Done : ExitCodes.Stop;
@@ -42,7 +44,7 @@ internal static class PriceCommand
         return command;
     }
 
-    private static Made Plan(Request request, CancellationToken cancel)
+    private static async Task<Made> PlanAsync(Request request, CancellationToken cancel)
     {
         var data = DataFiles.LoadDefault();
         if (data.Data is not { } known) return new Made(null, data.Faults, null);
@@ -61,12 +63,19 @@ internal static class PriceCommand
         if (!ShoppingList.TryMake([one], Spares.None, new Dictionary<string, int>(), prices, out var list, out var faults)) return new Made(null, faults, request.Piece);
         var cut = new WireDemand(one.Name, piece.Wire, Reckoning.Of(piece, known, null, cancel).Wire.CutMm, request.Count);
         var wire = new WireUse(cut.WholeMm, Math.Round((decimal)piece.Wire.LoopMm, 4));
-        return PricePlan.TryMake(sheet?.Costs ?? Costs.Empty, list!, wire, request.At, out var plan, out faults) ? new Made(plan, [], null)
+        LotCosts? lots = null;
+        if (request.Shelf is { } folder)
+        {
+            var (costs, why) = await ShelfStock.LotCostsAsync(folder, request.Lots, known, cancel).ConfigureAwait(false);
+            if (costs is null) return new Made(null, [why!], folder);
+            lots = costs;
+        }
+        return PricePlan.TryMake(sheet?.Costs ?? Costs.Empty, list!, wire, lots, request.At, out var plan, out faults) ? new Made(plan, [], null)
             : new Made(null, [.. faults.Select(f => sheet?.Placed(f) ?? f)], request.Costs);
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string Piece, string? Costs, string? Prices, int Count, decimal? At);
+    private sealed record Request(string Piece, string? Costs, string? Prices, int Count, decimal? At, string? Shelf, LotWay Lots);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(PricePlan? Plan, IReadOnlyList<Fault> Faults, string? File);

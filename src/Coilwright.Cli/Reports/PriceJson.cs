@@ -66,6 +66,13 @@ internal static class PriceJson
                 json.Text("unit", part.Unit);
                 json.Text("supplier", part.Supplier);
                 break;
+            case PartOfStock part:
+                json.Text("kind", "partOfStock");
+                json.Whole("count", part.Count);
+                json.Money("value", Four(part.Value));
+                json.Whole("there", part.There);
+                json.Text("way", Words.Of(part.Way));
+                break;
             case WithoutPrice without:
                 json.Text("kind", "withoutPrice");
                 json.Whole("count", without.Count);

@@ -440,6 +440,9 @@ public static class FaultCodes
     /// <summary>Costs and prices are in two currencies; {other} is that of the prices.</summary>
     public const string CurrenciesDiffer = "currency.differs";
 
+    /// <summary>What is in stock of {bead} was paid for in one currency, and the costs or other beads are in {other}.</summary>
+    public const string LotCurrencyDiffers = "currency.lot-differs";
+
     /// <summary>A name is used twice where each is used once.</summary>
     public const string NameTwice = "name.twice";
 

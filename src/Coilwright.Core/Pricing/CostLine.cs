@@ -16,6 +16,13 @@ public sealed record SumOfParts : CostHow;
 /// <param name="Supplier">Who sells it; empty when nobody said.</param>
 public sealed record PartOfPacks(int Count, decimal Price, int Holds, string Unit, string Supplier) : CostHow;
 
+/// <summary>So many at what those in stock cost: count times value, over how many are there.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Value">What all in stock cost.</param>
+/// <param name="There">How many are in stock, 1 or more.</param>
+/// <param name="Way">How that is reckoned.</param>
+public sealed record PartOfStock(int Count, decimal Value, int There, LotWay Way) : CostHow;
+
 /// <summary>So many, and no price is known: counted as nothing.</summary>
 /// <param name="Count">How many.</param>
 public sealed record WithoutPrice(int Count) : CostHow;

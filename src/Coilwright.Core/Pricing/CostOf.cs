@@ -45,12 +45,13 @@ public sealed class CostOf
     /// <param name="sheet">The costs.</param>
     /// <param name="list">The beads of so many pieces of one design, with their prices.</param>
     /// <param name="wire">The wire of one.</param>
-    public static CostOf Of(Sold sold, CostSheet sheet, ShoppingList list, WireUse wire)
+    /// <param name="lots">What beads in stock cost; null where that is not asked for.</param>
+    public static CostOf Of(Sold sold, CostSheet sheet, ShoppingList list, WireUse wire, LotCosts? lots)
     {
         var count = list.Pieces[0].Count;
         var has = sold != Sold.Pattern;
-        var beads = CostLine.Sum(CostFigures.Beads, has ? [.. list.Items.Where(i => i.Bead is not null).Select(i => BeadLine(i, list))] : []);
-        var caps = has ? list.Items.Where(i => i.Bead is null).Select(i => BeadLine(i, list)) : [];
+        var beads = CostLine.Sum(CostFigures.Beads, has ? [.. list.Items.Where(i => i.Bead is not null).Select(i => BeadLine(i, list, lots))] : []);
+        var caps = has ? list.Items.Where(i => i.Bead is null).Select(i => BeadLine(i, list, lots)) : [];
         var findings = CostLine.Sum(CostFigures.Findings, [.. caps, .. Items(false)]);
         CostLine[] parts = [beads, Waste(sheet, beads), findings, Wire(has ? sheet.Wire : null, wire), CostLine.Sum(CostFigures.Packaging, [.. Items(true)])];
         var materials = CostLine.Sum(CostFigures.Materials, [.. parts.Where(p => !p.Parts.IsEmpty || p.How is not SumOfParts)]);
@@ -65,13 +66,19 @@ public sealed class CostOf
             .Select(i => CostLine.Of(i.Name, i.Count * i.Price / i.Holds, new PartOfPacks(i.Count, i.Price, i.Holds, "", "")));
     }
 
-    private static CostLine BeadLine(ShoppingItem item, ShoppingList list)
+    private static CostLine BeadLine(ShoppingItem item, ShoppingList list, LotCosts? lots)
     {
         var name = item.Bead?.Name ?? ShoppingItem.GluedCap;
         var count = item.Each[0];
+        if (LotOf(item, list, lots) is { } lot) return CostLine.Of(name, count * lot.Value / lot.There, new PartOfStock(count, lot.Value, lot.There, lots!.Way));
         if (Cheapest(item, list) is not var (offer, price)) return CostLine.Of(name, null, new WithoutPrice(count));
         return CostLine.Of(name, count * price / offer.Holds, new PartOfPacks(count, price, offer.Holds, offer.Unit, offer.Supplier));
     }
+
+    /// <summary>The beads in stock that a bead is taken from; null when it is bought.</summary>
+    /// <remarks>Where enough is there for all that are made, they cost what those cost; where too little is, they are bought at today's price. Without such a price, what is there tells what one costs.</remarks>
+    internal static LotCost? LotOf(ShoppingItem item, ShoppingList list, LotCosts? lots) =>
+        item.Bead is not null && lots?.ByBead.GetValueOrDefault(item.Id) is { } lot && (lot.There >= item.Use || Cheapest(item, list) is null) ? lot : null;
 
     // By the price of one bead at as many units as all pieces together take; units that a supplier has not got are not waited for.
     private static (Offer Offer, decimal Price)? Cheapest(ShoppingItem item, ShoppingList list)

@@ -28,7 +28,9 @@ public sealed record PricePlan
     public PriceOutcome? At { get; private init; }
 
     /// <summary>The currency of all amounts; null when nobody said.</summary>
-    public string? Currency => Costs.Sheet.Currency ?? List.Prices.Currency;
+    public string? Currency => Costs.Sheet.Currency ?? List.Prices.Currency ?? LotCurrency;
+
+    private string? LotCurrency { get; init; }
 
     /// <summary>Whether no rule asks for less than it costs.</summary>
     public bool NothingIsLost => Prices.All(p => p.Outcome.Gain >= 0);
@@ -40,7 +42,18 @@ public sealed record PricePlan
     /// <param name="at">Another price to look at, 0 or more; null for none.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="faults">Why there is none, by the path in the sheet: currencies that differ, a division by nought, a price below nought.</param>
-    public static bool TryMake(Costs costs, ShoppingList list, WireUse wire, decimal? at, out PricePlan? plan, out ImmutableArray<Fault> faults)
+    public static bool TryMake(Costs costs, ShoppingList list, WireUse wire, decimal? at, out PricePlan? plan, out ImmutableArray<Fault> faults) =>
+        TryMake(costs, list, wire, null, at, out plan, out faults);
+
+    /// <summary>Works it out with beads at what those in stock cost, where enough of them is there.</summary>
+    /// <param name="costs">The costs.</param>
+    /// <param name="list">So many pieces of one design, with their beads and prices.</param>
+    /// <param name="wire">The wire of one.</param>
+    /// <param name="lots">What beads in stock cost; null for none.</param>
+    /// <param name="at">Another price to look at, 0 or more; null for none.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="faults">Why there is none, by the path in the sheet: currencies that differ, a division by nought, a price below nought.</param>
+    public static bool TryMake(Costs costs, ShoppingList list, WireUse wire, LotCosts? lots, decimal? at, out PricePlan? plan, out ImmutableArray<Fault> faults)
     {
         plan = null;
         var sheet = costs.Sheet;
@@ -49,8 +62,15 @@ public sealed record PricePlan
             faults = [Fault.Of(FaultCodes.CurrenciesDiffer, "currency", one, ("other", other))];
             return false;
         }
+        var paid = list.Items.Select(i => (Item: i, CostOf.LotOf(i, list, lots)?.Currency)).Where(i => i.Currency is not null).ToArray();
+        var currency = sheet.Currency ?? list.Prices.Currency ?? paid.FirstOrDefault().Currency;
+        if (paid.FirstOrDefault(p => p.Currency != currency) is { Item: { } odd } lot)
+        {
+            faults = [Fault.Of(FaultCodes.LotCurrencyDiffers, "", lot.Currency!, ("bead", odd.Bead!.Name), ("other", currency!))];
+            return false;
+        }
         Sold[] sold = [Sold.Piece, .. new[] { Sold.Kit, Sold.Pattern }.Where(s => sheet.Rules.Any(r => r.Sells == s))];
-        ImmutableArray<CostOf> products = [.. sold.Select(s => CostOf.Of(s, sheet, list, wire))];
+        ImmutableArray<CostOf> products = [.. sold.Select(s => CostOf.Of(s, sheet, list, wire, lots))];
         var prices = new AskedPrice?[sheet.Rules.Length];
         foreach (var r in costs.Order)
         {
@@ -63,6 +83,7 @@ public sealed record PricePlan
         plan = new PricePlan(costs, list)
         {
             Products = products,
+            LotCurrency = paid.FirstOrDefault().Currency,
             Prices = [.. prices.Select(p => p!)],
             At = at is { } price && sheet.Rules.IsEmpty ? OutcomeOf(price, [], products[0], sheet) : null,
         };

@@ -62,6 +62,7 @@ internal static class EnglishFaults
         [FaultCodes.StockItemUnreadable] = new("{item} in stock cannot be read ({detail}).", "What is in stock must be readable.", "Everything else is as it was. Bring back a backup, or ask whoever looks after this program."),
         [FaultCodes.CurrencyForm] = new("{field} is \"{value}\".", "A currency has three capital letters, by ISO 4217.", "Write it like EUR, or leave it out."),
         [FaultCodes.CurrenciesDiffer] = new("{field} is {value}, and the prices are in {other}.", "Nothing is changed from one currency into another.", "Write the costs in {other}, or take prices in {value}."),
+        [FaultCodes.LotCurrencyDiffers] = new("{bead} in stock was paid for in {value}, and all else is in {other}.", "Nothing is changed from one currency into another.", "Take the beads at the prices of the list, or write all else in {value}."),
         [FaultCodes.NameTwice] = new("{field} is \"{value}\", and that stands here already.", "Each name is used once.", "Take one of them out, or give it another name."),
         [FaultCodes.PriceRuleNameForm] = new("{field} is \"{value}\", which a formula could not write.", "The name of a rule has small letters a to z, digits and underscores, and begins with a letter.", "Write it like retail or shop_price."),
         [FaultCodes.PriceRuleNameTaken] = new("{field} is \"{value}\", which is a figure already.", "No rule may be called one of: {known}.", "Choose another name."),

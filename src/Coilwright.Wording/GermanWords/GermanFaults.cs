@@ -63,6 +63,7 @@ internal static class GermanFaults
         [FaultCodes.StockItemUnreadable] = new("{item} im Vorrat lässt sich nicht lesen ({detail}).", "Was im Vorrat ist, muss lesbar sein.", "Alles andere ist, wie es war. Eine Sicherung zurückholen, oder fragen, wer sich um dieses Programm kümmert."),
         [FaultCodes.CurrencyForm] = new("{field} ist „{value}“.", "Eine Währung hat drei Großbuchstaben nach ISO 4217.", "Wie EUR schreiben oder weglassen."),
         [FaultCodes.CurrenciesDiffer] = new("{field} ist {value}, und die Preise sind in {other}.", "Nichts wird von einer Währung in eine andere umgerechnet.", "Die Kosten in {other} schreiben, oder Preise in {value} nehmen."),
+        [FaultCodes.LotCurrencyDiffers] = new("{bead} im Vorrat wurde in {value} bezahlt, und alles andere ist in {other}.", "Nichts wird von einer Währung in eine andere umgerechnet.", "Die Perlen zu den Preisen der Liste nehmen, oder alles andere in {value} schreiben."),
         [FaultCodes.NameTwice] = new("{field} ist „{value}“, und das steht hier schon.", "Jeder Name steht einmal da.", "Einen davon streichen oder anders nennen."),
         [FaultCodes.PriceRuleNameForm] = new("{field} ist „{value}“, und das könnte keine Formel schreiben.", "Der Name einer Regel hat kleine Buchstaben a bis z, Ziffern und Unterstriche und beginnt mit einem Buchstaben.", "Etwa laden oder preis_im_laden schreiben."),
         [FaultCodes.PriceRuleNameTaken] = new("{field} ist „{value}“, und so heißt schon eine Zahl.", "Keine Regel darf so heißen: {known}.", "Einen anderen Namen wählen."),

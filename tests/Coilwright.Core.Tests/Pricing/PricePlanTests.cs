@@ -4,6 +4,7 @@ using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pricing;
 using Coilwright.Core.Shopping;
+using Coilwright.Core.Stock;
 using CsCheck;
 
 namespace Coilwright.Core.Tests.Pricing;
@@ -268,4 +269,63 @@ public class PricePlanTests
     }
 
     private static IEnumerable<CostLine> Lines(CostLine line) => line.Parts.SelectMany(Lines).Prepend(line);
+
+    private static PricePlan Stocked(LotCosts lots, ShoppingList list, CostSheet? sheet = null)
+    {
+        Assert.True(PricePlan.TryMake(Checked(sheet ?? CostSheet.Empty), list, Wire, lots, null, out var plan, out var faults), string.Join('\n', faults));
+        return plan!;
+    }
+
+    private static CostLine[] BeadsOf(PricePlan plan) => [.. plan.Products[0].Cost.Parts[0].Parts[0].Parts];
+
+    // Forty came for 2.00 and sixty for 6.00, and thirty of them went: the pot holds seventy at 0.08; first in, first out leaves ten of 0.05 and sixty of 0.10.
+    private static StockLine Bought(string key, string? currency, params (int Count, decimal Cost)[] lots)
+    {
+        var time = DateTimeOffset.UnixEpoch;
+        var entries = lots.Select((l, n) => (l, Id: Guid.CreateVersion7(), n)).ToList();
+        StockEntry[] all =
+        [
+            .. entries.Select(e => new StockEntry(e.n + 1, time, new Movement.Receive(e.Id, key, new StockLot(Quantity.Of(e.l.Count)) { Cost = e.l.Cost, Currency = currency }), [new LotChange(e.Id, Quantity.Of(e.l.Count))])),
+            new StockEntry(99, time, new Movement.Use(Guid.CreateVersion7(), key, Quantity.Of(30)), [new LotChange(entries[0].Id, new Quantity(-30_000))]),
+        ];
+        return new StockLine(new StockItem(key, key, StockUnit.Each), 1, StockBalance.Of(all), StockValue.Of(all));
+    }
+
+    [Theory]
+    [InlineData(LotWay.Average, 0.80)]
+    [InlineData(LotWay.FirstIn, 0.93)]
+    public void Beads_in_stock_cost_what_they_cost_and_the_line_says_so(LotWay way, double ten)
+    {
+        var line = Assert.Single(BeadsOf(Stocked(LotCosts.Of([Bought("a", "EUR", (40, 2), (60, 6))], way), List(beads: Bead("a", 50, 9)))));
+        var how = Assert.IsType<PartOfStock>(line.How);
+        Assert.Equal((10, 70, way), (how.Count, how.There, how.Way));
+        // (10 * 0.05 + 60 * 0.10) / 70 each is 0.92857...; to the cent.
+        Assert.Equal((decimal)ten, Math.Round(line.Amount!.Value, 2));
+    }
+
+    [Fact]
+    public void Where_too_little_is_in_stock_beads_cost_what_is_asked_today_and_without_a_price_what_is_there_tells()
+    {
+        var lots = LotCosts.Of([Bought("a", "EUR", (40, 2), (60, 6)), Bought("b", "EUR", (40, 2), (60, 6))], LotWay.Average);
+        // Eight of ten a and of twenty b each: eighty a and a hundred and sixty b, and seventy of each are there.
+        var lines = BeadsOf(Stocked(lots, List(8, null, Bead("a", 50, 9), Bead("b"), Bead("c"))));
+        Assert.Equal((typeof(PartOfPacks), 1.80m), (lines[0].How.GetType(), lines[0].Amount));
+        Assert.Equal((typeof(PartOfStock), 1.60m), (lines[1].How.GetType(), lines[1].Amount));
+        Assert.IsType<WithoutPrice>(lines[2].How);
+        // Seven of ten are seventy: just enough.
+        Assert.IsType<PartOfStock>(BeadsOf(Stocked(lots, List(7, null, Bead("a", 50, 9))))[0].How);
+    }
+
+    [Fact]
+    public void Stock_that_was_paid_for_in_another_currency_is_refused_only_where_it_is_used()
+    {
+        var lots = LotCosts.Of([Bought("a", "USD", (40, 2), (60, 6)), Bought("b", "EUR", (40, 2), (60, 6))], LotWay.Average);
+        Assert.False(PricePlan.TryMake(Checked(new CostSheet { Currency = "EUR" }), List(), Wire, lots, null, out _, out var faults));
+        var fault = Assert.Single(faults);
+        Assert.Equal((FaultCodes.LotCurrencyDiffers, "USD", "EUR"), (fault.Code, fault.Value, fault.Values["other"]));
+        Assert.False(PricePlan.TryMake(Costs.Empty, List(1, null, Bead("a"), Bead("b")), Wire, lots, null, out _, out faults));
+        Assert.Equal(FaultCodes.LotCurrencyDiffers, Assert.Single(faults).Code);
+        Assert.Equal("USD", Stocked(lots, List()).Currency);
+        Assert.Equal("EUR", Stocked(lots, List(9, null, Bead("a", 50, 9)), new CostSheet { Currency = "EUR" }).Currency);
+    }
 }

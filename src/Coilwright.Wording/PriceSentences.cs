@@ -64,11 +64,15 @@ public sealed class PriceSentences(PricePlan plan, Language language)
 
     private IEnumerable<string[]> Lines(CostLine line, int depth)
     {
-        yield return [new string('\u00a0', 2 * depth) + NameOf(line), HowOf(line), line.Amount is { } amount ? language.Amount(amount) : "–"];
+        yield return [new string('\u00a0', 2 * depth) + NameOf(line), HowOf(line), AmountOf(line)];
         foreach (var row in line.Parts.SelectMany(p => Lines(p, depth + 1))) yield return row;
     }
 
-    private string HowOf(CostLine line) => line.How switch
+    /// <summary>A line's amount; a dash where it has no price.</summary>
+    public string AmountOf(CostLine line) => line.Amount is { } amount ? language.Amount(amount) : "–";
+
+    /// <summary>How a line comes about; empty for a sum.</summary>
+    public string HowOf(CostLine line) => line.How switch
     {
         SumOfParts => "",
         PartOfPacks part => language.Fill(_words.PartOfPacks, ("count", part.Count), ("price", language.Amount(part.Price)), ("holds", part.Holds), ("supplier", part.Supplier)),

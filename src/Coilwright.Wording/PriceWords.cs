@@ -140,6 +140,30 @@ public sealed record PriceWords
     /// <summary>How it is rounded.</summary>
     public required string Rounding { get; init; }
 
+    /// <summary>Heading over what prices are made of.</summary>
+    public required string MadeOf { get; init; }
+
+    /// <summary>What the bars show: {prices}.</summary>
+    public required string MadeOfSays { get; init; }
+
+    /// <summary>Parts of a price by name: materials, labour, overhead, fees, gain, loss.</summary>
+    public required FrozenDictionary<string, string> PriceParts { get; init; }
+
+    /// <summary>Heading over what is left over a span of prices.</summary>
+    public required string Span { get; init; }
+
+    /// <summary>What it shows: from {from} to {to}; {rules}.</summary>
+    public required string SpanSays { get; init; }
+
+    /// <summary>Of a rule: {letter}, {rule}, {price}, {gain}, {even}.</summary>
+    public required string SpanRule { get; init; }
+
+    /// <summary>Beside the axis: what is left.</summary>
+    public required string SpanGain { get; init; }
+
+    /// <summary>Beneath the axis: the price.</summary>
+    public required string SpanPrice { get; init; }
+
     /// <summary>Figures of a cost, by <see cref="Core.Pricing.CostFigures"/>.</summary>
     public required FrozenDictionary<string, string> Figures { get; init; }
 }

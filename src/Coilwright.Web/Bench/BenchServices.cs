@@ -40,6 +40,7 @@ internal static class BenchServices
         services.AddSingleton<ShopDesk>();
         services.AddSingleton<WireDesk>();
         services.AddSingleton<CostsDesk>();
+        services.AddSingleton<PriceDesk>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<JobList>();

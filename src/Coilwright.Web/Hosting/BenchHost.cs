@@ -67,6 +67,7 @@ public static class BenchHost
         app.MapJobFiles();
         app.MapStockFiles();
         app.MapShopFiles();
+        app.MapPriceFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -86,4 +86,7 @@ public sealed record BenchWords
 
     /// <summary>The page of the wire.</summary>
     public required CutPageWords Cut { get; init; }
+
+    /// <summary>The page of prices.</summary>
+    public required PricePageWords Price { get; init; }
 }

@@ -52,6 +52,22 @@ internal static class EnglishPrice
         Loses = "\"{rule}\" loses {loss} on each. From {least} on nothing is lost.",
         Hour = "An hour is what is left for an hour of work when all but the work is paid.",
         Rounding = "Only prices are rounded, up; everything else is shown to the cent. A bead costs its part of a pack. This is no advice on taxes.",
+        MadeOf = "What each price is made of",
+        MadeOfSays = "Bars, one for each price, as long as the price: {prices}.",
+        PriceParts = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["materials"] = "materials",
+            ["labour"] = "labour",
+            ["overhead"] = "overhead",
+            ["fees"] = "fees",
+            ["gain"] = "gain",
+            ["loss"] = "loss",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        Span = "What is left, from price to price",
+        SpanSays = "Gain on one for prices from {from} to {to}, a line for each rule. {rules}",
+        SpanRule = "{letter}, {rule}: asks {price}, leaves {gain}; nothing is lost from {even} on.",
+        SpanGain = "gain",
+        SpanPrice = "price",
         Figures = new Dictionary<string, string>(StringComparer.Ordinal)
         {
             ["beads"] = "beads",

@@ -306,6 +306,7 @@ internal static class EnglishTerms
         ["roundUpTo"] = "what the price is rounded up to",
         ["endIn"] = "what the price ends in",
         ["--at"] = "the other price",
+        ["--lots"] = "how it is reckoned what beads in stock cost",
         ["--spares"] = "the spares",
         ["--shelf"] = "the folder of the pieces",
         ["--home"] = "what is at home",

@@ -52,6 +52,22 @@ internal static class GermanPrice
         Loses = "„{rule}“ verliert an jedem {loss}. Ab {least} geht nichts verloren.",
         Hour = "Je Stunde heißt: was für eine Stunde Arbeit übrig bleibt, wenn alles andere bezahlt ist.",
         Rounding = "Gerundet werden nur Preise, nach oben; alles andere ist auf Cent gezeigt. Eine Perle kostet ihren Teil einer Packung. Dies ist kein Rat zu Steuern.",
+        MadeOf = "Woraus jeder Preis besteht",
+        MadeOfSays = "Balken, einer für jeden Preis, so lang wie der Preis: {prices}.",
+        PriceParts = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["materials"] = "Material",
+            ["labour"] = "Arbeit",
+            ["overhead"] = "laufende Kosten",
+            ["fees"] = "Gebühren",
+            ["gain"] = "Gewinn",
+            ["loss"] = "Verlust",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        Span = "Was übrig bleibt, von Preis zu Preis",
+        SpanSays = "Gewinn an einem für Preise von {from} bis {to}, eine Linie für jede Regel. {rules}",
+        SpanRule = "{letter}, {rule}: verlangt {price}, lässt {gain}; ab {even} geht nichts verloren.",
+        SpanGain = "Gewinn",
+        SpanPrice = "Preis",
         Figures = new Dictionary<string, string>(StringComparer.Ordinal)
         {
             ["beads"] = "Perlen",

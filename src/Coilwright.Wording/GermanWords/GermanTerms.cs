@@ -306,6 +306,7 @@ internal static class GermanTerms
         ["roundUpTo"] = "worauf der Preis aufgerundet wird",
         ["endIn"] = "worauf der Preis endet",
         ["--at"] = "der andere Preis",
+        ["--lots"] = "wie gerechnet wird, was Perlen im Vorrat gekostet haben",
         ["--spares"] = "der Ersatz",
         ["--shelf"] = "der Ordner der Stücke",
         ["--home"] = "was zu Hause ist",

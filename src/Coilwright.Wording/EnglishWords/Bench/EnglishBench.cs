@@ -31,6 +31,7 @@ internal static class EnglishBench
         Sizes = EnglishBenchSizes.Make(),
         Stock = EnglishBenchStock.Make(),
         Cut = EnglishBenchCut.Make(),
+        Price = EnglishBenchPrice.Make(),
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
     };

@@ -31,6 +31,7 @@ internal static class GermanBench
         Sizes = GermanBenchSizes.Make(),
         Stock = GermanBenchStock.Make(),
         Cut = GermanBenchCut.Make(),
+        Price = GermanBenchPrice.Make(),
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
     };

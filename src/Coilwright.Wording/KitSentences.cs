@@ -1,3 +1,4 @@
+using Coilwright.Core.Beads;
 using Coilwright.Core.Kits;
 using Coilwright.Core.Shopping;
 
@@ -28,7 +29,7 @@ public sealed class KitSentences(KitPlan plan, Language language)
     public string NameOf(KitBag bag) => bag.Kind?.Bead.Name ?? language.Shop.Caps;
 
     /// <summary>How many kits of which piece, over what lies in each.</summary>
-    public string Heading(Kit kit) => language.Sentence(_words.KitHeading, ("count", kit.Count), ("name", kit.Name));
+    public string Heading(Kit kit) => language.Sentence(_words.KitHeading, ("count", kit.Count), ("name", kit.Name), ("version", kit.Version));
 
     /// <summary>What lies in each kit: key letter, bead, to use, to spare, in the bag.</summary>
     public IEnumerable<string[]> Bags(Kit kit) => kit.Bags.Select(b => new[] { b.Letter, NameOf(b), Count(b.Use), Count(b.Spare), Count(b.Count) });
@@ -63,7 +64,7 @@ public sealed class KitSentences(KitPlan plan, Language language)
         {
             yield return language.Sentence(_words.Now, ("count", now.Count), ("name", plan.Kits[now.Kit].Name), ("first", Names(now.First)));
             yield return now.Then is { } then
-                ? language.Sentence(_words.OneMorePack, ("packs", string.Join(", ", now.First.Select(OnePack))), ("count", then.Count), ("first", Names(then.First)))
+                ? language.Sentence(_words.OneMorePack, ("packs", string.Join(", ", now.First.Zip(then.Packs, OnePack))), ("count", then.Count), ("first", Names(then.First)))
                 : _words.NoPackKnown;
         }
         if (plan.HomeIsKnown) yield return _words.NowNote;
@@ -82,5 +83,5 @@ public sealed class KitSentences(KitPlan plan, Language language)
 
     private string Names(IEnumerable<ShoppingItem> items) => string.Join(", ", items.Select(NameOf));
 
-    private string OnePack(ShoppingItem item) => language.Fill(language.Shop.Line, ("packs", PackWords.Of(1, item.Bead!.Description.Pack!, language)), ("bead", NameOf(item)));
+    private string OnePack(ShoppingItem item, Pack pack) => language.Fill(language.Shop.Line, ("packs", PackWords.Of(1, pack, language)), ("bead", NameOf(item)));
 }

@@ -27,7 +27,7 @@ public sealed record KitWords
     /// <summary>The report of {name} says stop.</summary>
     public required string SaysStop { get; init; }
 
-    /// <summary>Heading of what lies in each kit of a piece: {name}, how many kits {count}.</summary>
+    /// <summary>Heading of what lies in each kit of a piece: {name}, how many kits {count}, optionally which {version}.</summary>
     public required string KitHeading { get; init; }
 
     /// <summary>Heading of the column of key letters.</summary>
@@ -98,6 +98,18 @@ public sealed record KitWords
 
     /// <summary>On a kit: the wire to cut, {cutMm}.</summary>
     public required string LabelWire { get; init; }
+
+    /// <summary>On a kit: which {version} of the piece it is.</summary>
+    public required string LabelVersion { get; init; }
+
+    /// <summary>Heading over how many kits each bead makes.</summary>
+    public required string EachHeading { get; init; }
+
+    /// <summary>What that picture shows: {name}, {beads}.</summary>
+    public required string EachSays { get; init; }
+
+    /// <summary>A bead in it: {letter}, {bead}, {count}.</summary>
+    public required string EachBead { get; init; }
 
     /// <summary>What a bag's label shows: {count} of {name}, for {piece}, with the key letter {letter}.</summary>
     public required string LabelAlt { get; init; }

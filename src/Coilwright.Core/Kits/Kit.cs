@@ -7,7 +7,11 @@ namespace Coilwright.Core.Kits;
 /// <summary>A piece to be packed as kits: as it is written, and as it was reckoned.</summary>
 /// <param name="Of">The piece and how many kits of it.</param>
 /// <param name="Reckoned">Its readings.</param>
-public sealed record KitPiece(ShoppingPiece Of, Reckoned Reckoned);
+public sealed record KitPiece(ShoppingPiece Of, Reckoned Reckoned)
+{
+    /// <summary>Which version of the piece it is, where versions are kept; null where they are not.</summary>
+    public long? Version { get; init; }
+}
 
 /// <summary>What lies in one bag of a kit: one kind of bead, or the caps for glued ends.</summary>
 /// <param name="Item">The bead's name in the order; <see cref="ShoppingItem.GluedCap"/> for caps.</param>
@@ -30,6 +34,9 @@ public sealed record KitBag(string Item, KindCount? Kind, int Use, int Spare)
 /// <param name="Bags">What lies in each, by key letter, caps last.</param>
 public sealed record Kit(string Name, Reckoned Reckoned, int Count, ImmutableArray<KitBag> Bags)
 {
+    /// <summary>Which version of the piece lies in it; null where versions are not kept.</summary>
+    public long? Version { get; init; }
+
     /// <summary>Whether its report says stop: it cannot be made or worn like this.</summary>
     public bool SaysStop => Reckoned.Notices.Any(n => n.Severity == Severity.Stop);
 

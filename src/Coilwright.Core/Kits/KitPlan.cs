@@ -41,11 +41,21 @@ public sealed record KitPlan
     /// <param name="home">What is at home; null when nobody said.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="faults">Which numbers are more than can be counted; empty when the plan is made.</param>
-    public static bool TryMake(IReadOnlyList<KitPiece> pieces, Spares spares, HomeStock? home, out KitPlan? plan, out ImmutableArray<Fault> faults)
+    public static bool TryMake(IReadOnlyList<KitPiece> pieces, Spares spares, HomeStock? home, out KitPlan? plan, out ImmutableArray<Fault> faults) =>
+        TryMake(pieces, spares, home, PriceList.Empty, out plan, out faults);
+
+    /// <summary>Plans a batch, one more pack being one that prices tell of.</summary>
+    /// <param name="pieces">The pieces, at least one.</param>
+    /// <param name="spares">What is to be there beside what is used.</param>
+    /// <param name="home">What is at home; null when nobody said.</param>
+    /// <param name="prices">The prices; a bead that they do not offer is sold as its piece tells.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="faults">Which numbers are more than can be counted; empty when the plan is made.</param>
+    public static bool TryMake(IReadOnlyList<KitPiece> pieces, Spares spares, HomeStock? home, PriceList prices, out KitPlan? plan, out ImmutableArray<Fault> faults)
     {
         plan = null;
         if (!ShoppingList.TryCount([.. pieces.Select(p => p.Of)], spares, home?.Free ?? ImmutableDictionary<string, int>.Empty, out var items, out faults)) return false;
-        ImmutableArray<Kit> kits = [.. pieces.Select((piece, p) => new Kit(piece.Of.Name, piece.Reckoned, piece.Of.Count, BagsOf(piece, p, items, spares)))];
+        ImmutableArray<Kit> kits = [.. pieces.Select((piece, p) => new Kit(piece.Of.Name, piece.Reckoned, piece.Of.Count, BagsOf(piece, p, items, spares)) { Version = piece.Version })];
         var picks = items.Select(item =>
         {
             ImmutableArray<PickShare> shares = [.. kits.SelectMany((kit, k) => kit.Bags.Where(b => b.Item == item.Id).Select(b => new PickShare(k, b)))];
@@ -53,7 +63,7 @@ public sealed record KitPlan
         });
         var beads = items.Where(i => i.Bead is not null).ToArray();
         plan = new KitPlan(kits, spares, [.. picks.OrderBy(p => p.Drawers.IsEmpty).ThenBy(p => p.Drawers.FirstOrDefault(), DrawerOrder.It)],
-            home is null ? [] : [.. kits.Select((_, k) => KitsNow.Of(k, [.. beads.Where(i => i.Each[k] > 0)], spares))]);
+            home is null ? [] : [.. kits.Select((_, k) => KitsNow.Of(k, [.. beads.Where(i => i.Each[k] > 0)], spares, prices))]);
         return true;
     }
 

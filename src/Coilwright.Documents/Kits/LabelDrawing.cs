@@ -73,7 +73,8 @@ internal sealed class LabelDrawing
             y += _small.LineMm;
         }
         // The name takes two lines where there is room for them, and the rest as much as is left.
-        string[] rest = [_language.Fill(_language.Kit.LabelBeads, ("beads", _kit.Beads), ("bags", _kit.Bags.Length)), _language.Fill(_language.Kit.LabelWire, ("cutMm", _kit.Reckoned.Wire.CutMm))];
+        string[] rest = [_language.Fill(_language.Kit.LabelBeads, ("beads", _kit.Beads), ("bags", _kit.Bags.Length)), _language.Fill(_language.Kit.LabelWire, ("cutMm", _kit.Reckoned.Wire.CutMm)),
+            .. _kit.Version is { } version ? [_language.Fill(_language.Kit.LabelVersion, ("version", version))] : Array.Empty<string>()];
         y = PadMm;
         var lines = (words - y) / _name.LineMm >= 2 ? 2 : 1;
         foreach (var line in _name.Face.Lines(Title, _name.SizeMm, _name.Weight, inside, lines))

@@ -14,6 +14,9 @@ public enum ListKind
 
     /// <summary>What the studio's work costs and how it is priced: a file as <see cref="CostsFile"/> reads it.</summary>
     Costs,
+
+    /// <summary>The sheet of labels in use, and which version of which piece labels were made of last: lines of text, the bench's own.</summary>
+    Labels,
 }
 
 /// <summary>A list as it was kept.</summary>
@@ -61,6 +64,7 @@ internal static class ListNames
         ListKind.Prices => "prices",
         ListKind.Wire => "wire",
         ListKind.Costs => "costs",
+        ListKind.Labels => "labels",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

@@ -41,6 +41,7 @@ internal static class BenchServices
         services.AddSingleton<WireDesk>();
         services.AddSingleton<CostsDesk>();
         services.AddSingleton<PriceDesk>();
+        services.AddSingleton<KitDesk>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<JobList>();

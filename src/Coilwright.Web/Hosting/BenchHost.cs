@@ -68,6 +68,7 @@ public static class BenchHost
         app.MapStockFiles();
         app.MapShopFiles();
         app.MapPriceFiles();
+        app.MapKitFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -29,7 +29,7 @@ internal static class ShopFiles
         Read(http.Request.Query) is { } question ? (await Task.Run(() => desk.PlanAsync(question, cancel), cancel)).Shopped?.Plan : null;
 
     // Null when it is no question that the page would ask.
-    private static ShopQuestion? Read(IQueryCollection query)
+    internal static ShopQuestion? Read(IQueryCollection query)
     {
         var pieces = ImmutableArray.CreateBuilder<(Guid, int)>();
         foreach (var piece in query["pieces"].ToString().Split(',', StringSplitOptions.RemoveEmptyEntries))

@@ -51,6 +51,18 @@
     },
   };
 
+  // Pages that a word of the head opened are put away by a tap elsewhere and by Escape, which gives the word the focus again.
+  document.addEventListener('pointerdown', e => {
+    const inside = e.target instanceof Element ? e.target.closest('.nav-group') : null;
+    for (const group of document.querySelectorAll('.nav-group[open]')) if (group !== inside) group.open = false;
+  });
+  document.addEventListener('keydown', e => {
+    const group = e.key === 'Escape' ? document.querySelector('.nav-group[open]') : null;
+    if (!group) return;
+    if (group.contains(document.activeElement)) group.querySelector('summary').focus();
+    group.open = false;
+  });
+
   // A tap on a bead. The bead is named by data-index on the tapped mark or on what it stands in.
   Blazor.registerCustomEventType('beadtap', {
     browserEventName: 'click',

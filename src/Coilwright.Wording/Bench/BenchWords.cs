@@ -89,4 +89,7 @@ public sealed record BenchWords
 
     /// <summary>The page of prices.</summary>
     public required PricePageWords Price { get; init; }
+
+    /// <summary>The page of kits.</summary>
+    public required KitPageWords Kit { get; init; }
 }

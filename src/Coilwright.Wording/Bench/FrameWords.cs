@@ -15,6 +15,12 @@ public sealed record FrameWords
     /// <summary>The page of all pieces.</summary>
     public required string Pieces { get; init; }
 
+    /// <summary>Opens the pages of making: stock, shopping, wire, kits.</summary>
+    public required string Workshop { get; init; }
+
+    /// <summary>Opens the pages of selling: prices.</summary>
+    public required string Selling { get; init; }
+
     /// <summary>Opens the settings.</summary>
     public required string Settings { get; init; }
 

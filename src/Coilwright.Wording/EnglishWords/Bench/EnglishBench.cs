@@ -32,6 +32,7 @@ internal static class EnglishBench
         Stock = EnglishBenchStock.Make(),
         Cut = EnglishBenchCut.Make(),
         Price = EnglishBenchPrice.Make(),
+        Kit = EnglishBenchKit.Make(),
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
     };

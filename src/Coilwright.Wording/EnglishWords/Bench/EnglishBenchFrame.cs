@@ -9,6 +9,8 @@ internal static class EnglishBenchFrame
         Pages = "Pages",
         Bench = "Bench",
         Pieces = "Pieces",
+        Workshop = "Workshop",
+        Selling = "Selling",
         Settings = "Settings",
         Close = "Close",
         Units = "Lengths in",

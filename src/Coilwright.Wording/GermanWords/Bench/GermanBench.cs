@@ -32,6 +32,7 @@ internal static class GermanBench
         Stock = GermanBenchStock.Make(),
         Cut = GermanBenchCut.Make(),
         Price = GermanBenchPrice.Make(),
+        Kit = GermanBenchKit.Make(),
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
     };

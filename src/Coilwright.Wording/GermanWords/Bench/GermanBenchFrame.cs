@@ -9,6 +9,8 @@ internal static class GermanBenchFrame
         Pages = "Seiten",
         Bench = "Werkbank",
         Pieces = "Stücke",
+        Workshop = "Werkstatt",
+        Selling = "Verkauf",
         Settings = "Einstellungen",
         Close = "Schließen",
         Units = "Längen in",

@@ -36,7 +36,7 @@ public static class KitsPerBead
         foreach (var (item, count) in shown)
         {
             var middle = y + BarMm / 2;
-            marks.Add(bold.Centred(LetterOf(item.Id), new Point(0, middle), TextAnchor.Start) with { Class = "key-letter" });
+            marks.Add(bold.Centred(LetterOf(item.Id), new Point(0, middle), TextAnchor.Start) with { Class = "bead-letter" });
             marks.Add(small.Centred(options.Typeface.Shortened(said.NameOf(item), small.SizeMm, small.Weight, names - 1.5), new Point(LetterMm, middle), TextAnchor.Start) with { Class = "name" });
             var box = Box.At(left, y, count / most * room, BarMm);
             var first = count == now.Count;
@@ -46,7 +46,7 @@ public static class KitsPerBead
             y += RowMm;
         }
         var at = left + now.Count / most * room;
-        marks.Add(new Line(new(at, 0.2), new(at, y - RowMm + BarMm + 0.8), new Pen(inks.Accent, 0.5) { DashesMm = [1.2, 0.8] }) { Class = "fewest" });
+        marks.Add(new Line(new(at, 0.4), new(at, y - RowMm + BarMm + 0.8), new Pen(inks.Accent, 0.5) { DashesMm = [1.2, 0.8] }) { Class = "fewest" });
         var beads = string.Join("; ", shown.Select(s => language.Fill(language.Kit.EachBead, ("letter", LetterOf(s.Item.Id)), ("bead", said.NameOf(s.Item)), ("count", said.Count(s.Count)))));
         return new Picture(options.WidthMm, y, language.Kit.EachHeading, language.Fill(language.Kit.EachSays, ("name", kit.Name), ("beads", beads)), marks.ToImmutable()) { Language = language.Code };
     }

@@ -15,6 +15,9 @@ public static class PriceBars
 {
     private const double BarMm = 7, AfterBarMm = 3.2, UnderWordsMm = 0.7, NumberMm = 3.4, SwatchMm = 4.2;
 
+    // Beside the bars, for half of their widest line.
+    private const double EdgeMm = 0.5;
+
     /// <summary>Draws the bars.</summary>
     /// <param name="plan">The plan; at least one rule.</param>
     /// <param name="options">How they are drawn.</param>
@@ -25,7 +28,7 @@ public static class PriceBars
         Lettering name = new(options.Typeface, 3.1, inks.Ink, TextWeight.Bold), small = new(options.Typeface, 2.9, inks.Ink);
         PriceMake[] makes = [.. plan.Prices.Select(p => PriceMake.Of(plan, p))];
         var longest = (double)makes.Max(m => Math.Max(m.Asked.Outcome.Price, m.Asked.Outcome.Price - m.Asked.Outcome.Gain));
-        double Wide(decimal amount) => longest == 0 ? 0 : (double)amount / longest * options.WidthMm;
+        double Wide(decimal amount) => longest == 0 ? 0 : (double)amount / longest * (options.WidthMm - 2 * EdgeMm);
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var y = 0.5;
         foreach (var (make, r) in makes.Select((m, r) => (m, r)))
@@ -35,7 +38,7 @@ public static class PriceBars
             marks.Add(name.Under(options.Typeface.Shortened($"{KeyLetters.Of(r)}  {make.Asked.Rule.Name}", name.SizeMm, name.Weight, room), 0, y) with { Class = "rule" });
             marks.Add(name.Under(price, options.WidthMm, y, TextAnchor.End) with { Class = "price" });
             y += name.LineMm + UnderWordsMm;
-            double x = 0;
+            var x = EdgeMm;
             foreach (var (part, amount) in make.Parts.Where(p => p.Amount > 0))
             {
                 var box = Box.At(x, y, Wide(amount), BarMm);
@@ -44,7 +47,7 @@ public static class PriceBars
             }
             if (make.Asked.Outcome.Gain < 0)
             {
-                var at = Wide(make.Asked.Outcome.Price);
+                var at = EdgeMm + Wide(make.Asked.Outcome.Price);
                 marks.Add(new Rectangle(new Box(at, y, x, y + BarMm), Paint.Lined(new Pen(inks.Accent, 0.6) { DashesMm = [1.2, 0.8] })) { Class = "loss" });
                 marks.Add(new Line(new(at, y - 0.6), new(at, y + BarMm + 0.6), new Pen(inks.Accent, 0.9)) { Class = "at-price" });
             }
@@ -64,7 +67,7 @@ public static class PriceBars
             var words = NameOf(part, 1, options.Language);
             var wide = 2 * SwatchMm + 1.2 + small.WidthMm(words);
             if (x > 0 && x + wide > options.WidthMm) (x, y) = (0, y + SwatchMm + 1.6);
-            marks.AddRange(Part(part, Box.At(x + 0.3, y, 2 * SwatchMm - 0.6, SwatchMm), options.Inks, small));
+            marks.AddRange(Part(part, Box.At(x + EdgeMm, y, 2 * SwatchMm - 2 * EdgeMm, SwatchMm), options.Inks, small));
             marks.Add(small.Centred(words, new Point(x + 2 * SwatchMm + 1.2, y + SwatchMm / 2), TextAnchor.Start) with { Class = "key" });
             x += wide + 4;
         }

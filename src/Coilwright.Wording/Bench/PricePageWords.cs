@@ -95,7 +95,7 @@ public sealed record PricePageWords
     /// <summary>A line is not filled in yet.</summary>
     public required string StillEmpty { get; init; }
 
-    /// <summary>What formulas can name.</summary>
+    /// <summary>What formulas can name: {figures}.</summary>
     public required string FormulaHelp { get; init; }
 
     /// <summary>Opens that.</summary>

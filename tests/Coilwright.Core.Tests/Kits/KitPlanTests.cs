@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
+using Coilwright.Core.Buying;
 using Coilwright.Core.Findings;
 using Coilwright.Core.Kits;
 using Coilwright.Core.Readings;
@@ -70,6 +71,19 @@ public class KitPlanTests
             Assert.Equal((long)Math.Ceiling(pick.Item.Use * c.Spares.Usual.Percent / 100), pick.Aside);
         }
     }, iter: 300);
+
+    [Fact]
+    public void Each_bead_tells_how_many_kits_it_alone_makes_and_one_more_pack_is_that_of_the_prices_where_they_have_one()
+    {
+        KitPiece[] pieces = [Piece("one", 1, [Bead("a", 10), Bead("b", 10)], 0, 0, 1)];
+        PriceList prices = new([new Offer("a", "near", "bag", 100, [new PriceStep(1, 9)]), new Offer("a", "far", "strand", 40, [new PriceStep(1, 2)]), new Offer("a", "gone", "strand", 4, [new PriceStep(1, 0)]) { Most = 0 }], [], null);
+        Assert.True(KitPlan.TryMake(pieces, Spares.None, Home(("a", 7), ("b", 30)), prices, out var plan, out _));
+        var now = Assert.Single(plan!.Now);
+        Assert.Equal([("a", 3), ("b", 30)], now.Each.Select(e => (e.Item.Id, e.Count)));
+        // A strand of forty at 2.00 costs least for each; seven and forty are enough for twenty-three.
+        Assert.Equal((new Pack("strand", 40), 23), (Assert.Single(now.Then!.Packs), now.Then.Count));
+        Assert.Equal((new Pack("strand", 10), 8), (Assert.Single(Plan(pieces, home: Home(("a", 7), ("b", 30))).Now[0].Then!.Packs), Plan(pieces, home: Home(("a", 7), ("b", 30))).Now[0].Then!.Count));
+    }
 
     // Kits packed one after the other until the shopping list of them is more than is at home.
     [Fact]

@@ -328,4 +328,28 @@ public class PricePlanTests
         Assert.Equal("USD", Stocked(lots, List()).Currency);
         Assert.Equal("EUR", Stocked(lots, List(9, null, Bead("a", 50, 9)), new CostSheet { Currency = "EUR" }).Currency);
     }
+
+    [Fact]
+    public void A_price_is_the_sum_of_its_parts_and_its_line_of_gains_goes_through_what_it_asks_and_through_nought_where_nothing_is_lost() => Gen.Select(Gen.Int[0, 4_000], Gen.Int[0, 90], Gen.Int[0, 300], Gen.Int[1, 5_000]).Sample((cost, percent, each, asks) =>
+    {
+        var sheet = Told(cost / 100m, 0, 0, Rule("one", (asks / 100m).ToString(System.Globalization.CultureInfo.InvariantCulture), "fee")) with { Fees = [new Fee("fee", percent, each / 100m)] };
+        var plan = Plan(sheet);
+        var price = plan.Prices[0];
+        Assert.Equal(price.Outcome.Price, PriceMake.Of(plan, price).Parts.Sum(p => p.Amount));
+        var span = GainSpan.Of(plan, Sold.Piece)!;
+        var line = Assert.Single(span.Lines);
+        decimal At(decimal p) => line.GainFrom + (line.GainTo - line.GainFrom) * (p - span.From) / (span.To - span.From);
+        // A division leaves a hair at the 28th digit.
+        Assert.Equal(price.Outcome.Gain, At(price.Outcome.Price), 18);
+        Assert.Equal(0, At(line.Even), 18);
+        Assert.True(price.LeastPrice >= line.Even - 1e-10m && price.LeastPrice < line.Even + 0.01m);
+        Assert.True(span.To >= line.Even && span.To >= price.Outcome.Price);
+    }, iter: 300);
+
+    [Fact]
+    public void There_is_no_span_where_no_rule_sells_it_or_all_is_free()
+    {
+        Assert.Null(GainSpan.Of(Plan(Told(1, 1, 1, Rule("one", "cost"))), Sold.Kit));
+        Assert.Null(GainSpan.Of(Plan(new CostSheet { Rules = [Rule("one", "0")] }), Sold.Piece));
+    }
 }

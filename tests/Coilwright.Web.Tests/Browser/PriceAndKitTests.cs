@@ -1,0 +1,163 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>Prices and kits. With a bench of its own: costs, stock and labels are the whole bench's.</summary>
+public sealed class PriceAndKitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
+{
+    // A plan is made away from the page, behind whatever else the machine does.
+    private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
+
+    private static readonly byte[] Costs = """
+        {
+          "format": "coilwright.costs/1", "currency": "EUR", "wagePerHour": 16.50,
+          "steps": [{ "name": "string", "minutes": 26 }],
+          "fees": [{ "name": "<b>card</b>", "percent": 1.9, "fixed": 0.15 }],
+          "rules": [{ "name": "wholesale", "sells": "piece", "formula": "cost * 1.3" }, { "name": "retail", "sells": "piece", "formula": "wholesale * 1.9", "fees": ["<b>card</b>"] }]
+        }
+        """u8.ToArray();
+
+    private static ILocator Button(IPage page, string name) => page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = name });
+
+    private static ILocator Line(IPage page, string name) => page.Locator(".price-grid .cost-line").Filter(new LocatorFilterOptions { HasText = name });
+
+    private static async Task WriteAsync(ILocator box, string text)
+    {
+        await box.FillAsync(text);
+        await box.PressAsync("Tab");
+    }
+
+    [Fact]
+    public async Task A_price_opens_to_its_lines_and_follows_every_figure_that_is_written()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await visit.OpenAsync("/price");
+        var page = visit.Page;
+        await page.Locator(".price-ask select").SelectOptionAsync(new SelectOptionValue { Label = "Boardwalk" });
+        // 135 rounds in strands of 65 at 3.40 and 45 spacers in bags of 50 at 2.20, and nothing else is told.
+        await Expect(page.Locator(".price-grid .cost-line").First).ToContainTextAsync("9.04", Patient);
+        await Expect(page.Locator(".price-mind").First).ToContainTextAsync("No wage is told");
+        Assert.Equal(404, (await page.APIRequest.GetAsync("/price/my.costs.json")).Status);
+
+        // A wage and a step, written by hand: an hour at 20.00 of thirty minutes is 10.00 more.
+        await page.Locator(".cost-list summary").Filter(new LocatorFilterOptions { HasText = "In general" }).ClickAsync();
+        await WriteAsync(page.GetByLabel("An hour of work"), "20");
+        await page.Locator(".cost-list summary").Filter(new LocatorFilterOptions { HasText = "Work, step by step" }).ClickAsync();
+        await Button(page, "One more: Work, step by step").ClickAsync();
+        // A line that is not filled in is told, and what is kept stays.
+        await Expect(page.Locator(".price-tools")).ToContainTextAsync("Not kept yet", Patient);
+        await WriteAsync(page.Locator(".cost-name input"), "string");
+        await WriteAsync(page.GetByLabel("Minutes"), "30");
+        await Expect(page.Locator(".price-grid .cost-line").First).ToContainTextAsync("19.04", Patient);
+        await Expect(page.Locator(".price-tools")).ToContainTextAsync("Kept ");
+        await Line(page, "labour").Last.Locator("summary").ClickAsync();
+        await Expect(Line(page, "string").Last).ToContainTextAsync("30 minutes at 20.00 an hour");
+
+        // A rule with a slip is told at its box with the character; mended it asks; taken back it is gone.
+        await Button(page, "One more: Rules for prices").ClickAsync();
+        await WriteAsync(page.Locator(".is-rule .cost-name input"), "shop");
+        await page.GetByLabel("Sells").SelectOptionAsync("piece");
+        await WriteAsync(page.GetByLabel("Formula"), "cost * 2 )");
+        await Expect(page.Locator(".cost-formula .wrong")).ToContainTextAsync("at character 10", Patient);
+        await WriteAsync(page.GetByLabel("Formula"), "cost * 2");
+        var rules = page.Locator(".sizes-table").First;
+        await Expect(rules).ToContainTextAsync("38.09", Patient);
+        await Expect(page.Locator(".price-picture svg:visible")).ToHaveCountAsync(2);
+        await WriteAsync(page.GetByLabel("Another price"), "15");
+        await Expect(page.Locator(".sizes-table").Nth(1)).ToContainTextAsync("-4.04", Patient);
+        await Barriers.NoneAsync(page);
+
+        // A division by nought can be read, so it is kept; that it cannot be worked out is told above and at its box.
+        await WriteAsync(page.GetByLabel("Formula"), "cost / packaging");
+        await Expect(page.Locator(".price-what .trouble")).ToContainTextAsync("divides by 0", Patient);
+        await Expect(page.Locator(".cost-formula .wrong")).ToContainTextAsync("divides by 0");
+        await Button(page, "Take the last change back").ClickAsync();
+        await Expect(rules).ToContainTextAsync("38.09", Patient);
+
+        // As a file, and there for whoever opens the page next.
+        var saved = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save as a file" }).ClickAsync());
+        Assert.Contains("\"formula\": \"cost * 2\"", await File.ReadAllTextAsync(await saved.PathAsync()), StringComparison.Ordinal);
+        await visit.OpenAsync("/price");
+        await Expect(page.GetByLabel("Formula")).ToHaveValueAsync("cost * 2");
+
+        // A file in its place; one that cannot be read changes nothing.
+        await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "bad.costs.json", MimeType = "application/json", Buffer = "{}"u8.ToArray() });
+        await Expect(page.Locator(".trouble").Last).ToContainTextAsync("bad.costs.json was not brought in");
+        await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "my.costs.json", MimeType = "application/json", Buffer = Costs });
+        await Expect(page.Locator(".is-rule")).ToHaveCountAsync(2, new LocatorAssertionsToHaveCountOptions { Timeout = 60_000 });
+        await Expect(rules).ToContainTextAsync("retail", Patient);
+        await Expect(page.Locator(".is-rule .cost-words").First).ToContainTextAsync("<b>card</b>");
+        await Barriers.NoneAsync(page);
+    }
+
+    [Fact]
+    public async Task Kits_are_counted_from_the_stock_and_their_labels_say_which_version_they_are_of()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone);
+        await visit.OpenAsync("/kit");
+        var page = visit.Page;
+        var piece = page.Locator(".making-pieces li").Filter(new LocatorFilterOptions { HasText = "Boardwalk" });
+        await piece.GetByRole(AriaRole.Button).Last.ClickAsync();
+        await Expect(page.Locator(".making-part")).ToContainTextAsync("0 kits of Boardwalk", Patient);
+        await Expect(page.Locator(".making-answer .ticks")).ToContainTextAsync("missing 135");
+        await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("135");
+        await page.Locator(".stepper").Filter(new LocatorFilterOptions { Has = page.GetByLabel("In each bag", new PageGetByLabelOptions { Exact = true }) }).GetByRole(AriaRole.Button).Last.ClickAsync();
+        await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("136", Patient);
+        await Barriers.NoneAsync(page);
+
+        // A sheet wider than the paper is refused with the reason, and there is nothing to save.
+        await WriteAsync(page.GetByLabel("Width of one, mm"), "90");
+        await Expect(page.Locator(".making-options .trouble")).ToContainTextAsync("270", Patient);
+        var labels = page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the labels (PDF)" });
+        await Expect(labels).ToHaveCountAsync(0);
+        await WriteAsync(page.GetByLabel("Width of one, mm"), "64");
+        await Expect(page.Locator(".making-options")).ToContainTextAsync("3 labels on 1 sheet.", Patient);
+        foreach (var link in new[] { labels, page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the pick list (PDF)" }) })
+        {
+            var saved = await page.RunAndWaitForDownloadAsync(() => link.ClickAsync());
+            Assert.Equal("%PDF-"u8.ToArray(), (await File.ReadAllBytesAsync(await saved.PathAsync()))[..5]);
+        }
+        foreach (var wrong in new[] { "", "?pieces=x*1&percent=0&each=0&stock=1&labels=3x7,64x36&paper=A4" })
+            Assert.Equal(404, (await page.APIRequest.GetAsync("/kit/labels.pdf" + wrong)).Status);
+
+        // The sheet is kept, and an edit after the labels is told with both versions.
+        await visit.OpenAsync("/pieces");
+        await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Boardwalk" }).First.ClickAsync();
+        await page.WaitForURLAsync("**/piece/*");
+        await page.Locator(".card").First.ClickAsync();
+        await page.Keyboard.PressAsync("Delete");
+        await visit.OpenAsync("/kit");
+        await piece.GetByRole(AriaRole.Button).Last.ClickAsync();
+        await Expect(page.Locator(".making-options")).ToContainTextAsync("Boardwalk was edited since its labels were last made: they are of version 1, it is at version 2 now.", Patient);
+    }
+
+    [Fact]
+    public async Task Pages_of_the_head_open_by_key_and_by_touch_and_close_by_Escape_by_another_and_by_a_tap_elsewhere()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone);
+        await visit.OpenAsync("/stock");
+        var page = visit.Page;
+        ILocator workshop = page.Locator(".nav-group").First, selling = page.Locator(".nav-group").Last;
+        var kits = workshop.GetByRole(AriaRole.Link, new LocatorGetByRoleOptions { Name = "Kits" });
+        await Expect(kits).ToBeHiddenAsync();
+        await workshop.Locator("summary").FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(kits).ToBeVisibleAsync();
+        await Barriers.NoneAsync(page);
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(kits).ToBeHiddenAsync();
+        await Expect(workshop.Locator("summary")).ToBeFocusedAsync();
+        await workshop.Locator("summary").ClickAsync();
+        await selling.Locator("summary").ClickAsync();
+        await Expect(kits).ToBeHiddenAsync();
+        await Expect(selling.GetByRole(AriaRole.Link)).ToHaveCountAsync(1);
+        await page.Locator("h1").ClickAsync();
+        await Expect(selling.GetByRole(AriaRole.Link)).ToHaveCountAsync(0);
+        await workshop.Locator("summary").ClickAsync();
+        await kits.ClickAsync();
+        await Expect(page.Locator("h1")).ToHaveTextAsync("Kits");
+        await Expect(kits).ToBeHiddenAsync();
+    }
+}

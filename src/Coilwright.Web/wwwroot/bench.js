@@ -59,8 +59,8 @@
   document.addEventListener('keydown', e => {
     const group = e.key === 'Escape' ? document.querySelector('.nav-group[open]') : null;
     if (!group) return;
-    if (group.contains(document.activeElement)) group.querySelector('summary').focus();
     group.open = false;
+    group.querySelector('summary').focus();
   });
 
   // A tap on a bead. The bead is named by data-index on the tapped mark or on what it stands in.

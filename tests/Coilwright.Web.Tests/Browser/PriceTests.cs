@@ -3,8 +3,8 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Coilwright.Web.Tests.Browser;
 
-/// <summary>Prices and kits. With a bench of its own: costs, stock and labels are the whole bench's.</summary>
-public sealed class PriceAndKitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
+/// <summary>Prices. With a bench of its own: costs are the whole bench's.</summary>
+public sealed class PriceTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
     // A plan is made away from the page, behind whatever else the machine does.
     private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
@@ -19,6 +19,8 @@ public sealed class PriceAndKitTests(BenchInBrowser bench) : IClassFixture<Bench
         """u8.ToArray();
 
     private static ILocator Button(IPage page, string name) => page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = name });
+
+    private static ILocator More(IPage page, string list) => page.Locator(".cost-list").Filter(new LocatorFilterOptions { HasText = list }).Locator("> .buttons button");
 
     private static ILocator Line(IPage page, string name) => page.Locator(".price-grid .cost-line").Filter(new LocatorFilterOptions { HasText = name });
 
@@ -44,7 +46,7 @@ public sealed class PriceAndKitTests(BenchInBrowser bench) : IClassFixture<Bench
         await page.Locator(".cost-list summary").Filter(new LocatorFilterOptions { HasText = "In general" }).ClickAsync();
         await WriteAsync(page.GetByLabel("An hour of work"), "20");
         await page.Locator(".cost-list summary").Filter(new LocatorFilterOptions { HasText = "Work, step by step" }).ClickAsync();
-        await Button(page, "One more: Work, step by step").ClickAsync();
+        await More(page, "Work, step by step").ClickAsync();
         // A line that is not filled in is told, and what is kept stays.
         await Expect(page.Locator(".price-tools")).ToContainTextAsync("Not kept yet", Patient);
         await WriteAsync(page.Locator(".cost-name input"), "string");
@@ -55,7 +57,7 @@ public sealed class PriceAndKitTests(BenchInBrowser bench) : IClassFixture<Bench
         await Expect(Line(page, "string").Last).ToContainTextAsync("30 minutes at 20.00 an hour");
 
         // A rule with a slip is told at its box with the character; mended it asks; taken back it is gone.
-        await Button(page, "One more: Rules for prices").ClickAsync();
+        await More(page, "Rules for prices").ClickAsync();
         await WriteAsync(page.Locator(".is-rule .cost-name input"), "shop");
         await page.GetByLabel("Sells").SelectOptionAsync("piece");
         await WriteAsync(page.GetByLabel("Formula"), "cost * 2 )");
@@ -89,75 +91,5 @@ public sealed class PriceAndKitTests(BenchInBrowser bench) : IClassFixture<Bench
         await Expect(rules).ToContainTextAsync("retail", Patient);
         await Expect(page.Locator(".is-rule .cost-words").First).ToContainTextAsync("<b>card</b>");
         await Barriers.NoneAsync(page);
-    }
-
-    [Fact]
-    public async Task Kits_are_counted_from_the_stock_and_their_labels_say_which_version_they_are_of()
-    {
-        await using var visit = await bench.VisitAsync(Screen.Phone);
-        await visit.OpenAsync("/kit");
-        var page = visit.Page;
-        var piece = page.Locator(".making-pieces li").Filter(new LocatorFilterOptions { HasText = "Boardwalk" });
-        await piece.GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".making-part")).ToContainTextAsync("0 kits of Boardwalk", Patient);
-        await Expect(page.Locator(".making-answer .ticks")).ToContainTextAsync("missing 135");
-        await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("135");
-        await page.Locator(".stepper").Filter(new LocatorFilterOptions { Has = page.GetByLabel("In each bag", new PageGetByLabelOptions { Exact = true }) }).GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("136", Patient);
-        await Barriers.NoneAsync(page);
-
-        // A sheet wider than the paper is refused with the reason, and there is nothing to save.
-        await WriteAsync(page.GetByLabel("Width of one, mm"), "90");
-        await Expect(page.Locator(".making-options .trouble")).ToContainTextAsync("270", Patient);
-        var labels = page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the labels (PDF)" });
-        await Expect(labels).ToHaveCountAsync(0);
-        await WriteAsync(page.GetByLabel("Width of one, mm"), "64");
-        await Expect(page.Locator(".making-options")).ToContainTextAsync("3 labels on 1 sheet.", Patient);
-        foreach (var link in new[] { labels, page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the pick list (PDF)" }) })
-        {
-            var saved = await page.RunAndWaitForDownloadAsync(() => link.ClickAsync());
-            Assert.Equal("%PDF-"u8.ToArray(), (await File.ReadAllBytesAsync(await saved.PathAsync()))[..5]);
-        }
-        foreach (var wrong in new[] { "", "?pieces=x*1&percent=0&each=0&stock=1&labels=3x7,64x36&paper=A4" })
-            Assert.Equal(404, (await page.APIRequest.GetAsync("/kit/labels.pdf" + wrong)).Status);
-
-        // The sheet is kept, and an edit after the labels is told with both versions.
-        await visit.OpenAsync("/pieces");
-        await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Boardwalk" }).First.ClickAsync();
-        await page.WaitForURLAsync("**/piece/*");
-        await page.Locator(".card").First.ClickAsync();
-        await page.Keyboard.PressAsync("Delete");
-        await visit.OpenAsync("/kit");
-        await piece.GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".making-options")).ToContainTextAsync("Boardwalk was edited since its labels were last made: they are of version 1, it is at version 2 now.", Patient);
-    }
-
-    [Fact]
-    public async Task Pages_of_the_head_open_by_key_and_by_touch_and_close_by_Escape_by_another_and_by_a_tap_elsewhere()
-    {
-        await using var visit = await bench.VisitAsync(Screen.Phone);
-        await visit.OpenAsync("/stock");
-        var page = visit.Page;
-        ILocator workshop = page.Locator(".nav-group").First, selling = page.Locator(".nav-group").Last;
-        var kits = workshop.GetByRole(AriaRole.Link, new LocatorGetByRoleOptions { Name = "Kits" });
-        await Expect(kits).ToBeHiddenAsync();
-        await workshop.Locator("summary").FocusAsync();
-        await page.Keyboard.PressAsync("Enter");
-        await Expect(kits).ToBeVisibleAsync();
-        await Barriers.NoneAsync(page);
-        await page.Keyboard.PressAsync("Tab");
-        await page.Keyboard.PressAsync("Escape");
-        await Expect(kits).ToBeHiddenAsync();
-        await Expect(workshop.Locator("summary")).ToBeFocusedAsync();
-        await workshop.Locator("summary").ClickAsync();
-        await selling.Locator("summary").ClickAsync();
-        await Expect(kits).ToBeHiddenAsync();
-        await Expect(selling.GetByRole(AriaRole.Link)).ToHaveCountAsync(1);
-        await page.Locator("h1").ClickAsync();
-        await Expect(selling.GetByRole(AriaRole.Link)).ToHaveCountAsync(0);
-        await workshop.Locator("summary").ClickAsync();
-        await kits.ClickAsync();
-        await Expect(page.Locator("h1")).ToHaveTextAsync("Kits");
-        await Expect(kits).ToBeHiddenAsync();
     }
 }

@@ -48,6 +48,7 @@ public class LayeringTests
         ["Grading", "Shopping", "Substitutes"],
         ["Kits"],
         ["Pricing"],
+        ["Made"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

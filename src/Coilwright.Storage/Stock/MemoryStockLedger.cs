@@ -48,6 +48,18 @@ public sealed class MemoryStockLedger(ReckoningData data, TimeProvider clock) : 
         }
     }
 
+    /// <summary>Does something that also writes here, all of it or nothing.</summary>
+    internal T Beside<T>(Func<IStockRows, T> write, Func<T, bool> isKept)
+    {
+        lock (_gate)
+        {
+            var rows = _rows.Copy();
+            var answer = write(rows);
+            if (isKept(answer)) _rows = rows;
+            return answer;
+        }
+    }
+
     /// <summary>Rows that can be written to aside and taken over whole, or dropped.</summary>
     private sealed class Rows(TimeProvider clock) : IStockRows
     {

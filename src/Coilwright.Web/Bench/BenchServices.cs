@@ -3,6 +3,7 @@ using Coilwright.Core.Pieces;
 using Coilwright.Solvers;
 using Coilwright.Storage;
 using Coilwright.Storage.Lists;
+using Coilwright.Storage.Made;
 using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Postgres;
 using Coilwright.Storage.Shelf.Sqlite;
@@ -57,12 +58,13 @@ internal static class BenchServices
         services.AddScoped<PreferencesKeeper>();
     }
 
-    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IKeptLists, IShelfBackup
+    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IKeptLists, IMadeBook, IShelfBackup
     {
         services.AddSingleton(_ => shelf);
         services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<T>());
         services.AddSingleton<ITrialLog>(s => s.GetRequiredService<T>());
         services.AddSingleton<IStockLedger>(s => s.GetRequiredService<T>());
+        services.AddSingleton<IMadeBook>(s => s.GetRequiredService<T>());
         services.AddSingleton<IKeptLists>(s => s.GetRequiredService<T>());
         services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<T>());
     }

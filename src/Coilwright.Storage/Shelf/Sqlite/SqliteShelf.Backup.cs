@@ -120,6 +120,7 @@ public sealed partial class SqliteShelf : IShelfBackup
                 return new RestoreAnswer.NotRestored(Fault.Of(FaultCodes.ShelfDamaged, "", file, ("reason", found)));
             var pieces = ReadEveryPiece(restored);
             ReadAllStock(restored);
+            _ = new MadeRows(restored, _clock).All();
             var before = Path.Combine(Path.GetDirectoryName(_file.Path)!,
                 $"before-restoring-{_clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.db");
             CopyTo(before);

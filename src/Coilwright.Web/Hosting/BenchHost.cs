@@ -66,6 +66,7 @@ public static class BenchHost
         app.MapBackupFile();
         app.MapJobFiles();
         app.MapStockFiles();
+        app.MapMadeFiles();
         app.MapShopFiles();
         app.MapPriceFiles();
         app.MapKitFiles();

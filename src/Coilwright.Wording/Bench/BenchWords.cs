@@ -78,6 +78,9 @@ public sealed record BenchWords
     /// <summary>The pages of the stock.</summary>
     public required StockPageWords Stock { get; init; }
 
+    /// <summary>The pages of what was made.</summary>
+    public required MadeWords Made { get; init; }
+
     /// <summary>What the pages of shopping and of wire have in common.</summary>
     public required MakingWords Making { get; init; }
 

@@ -30,6 +30,7 @@ internal static class EnglishBench
         Wishes = EnglishBenchWishes.Make(),
         Sizes = EnglishBenchSizes.Make(),
         Stock = EnglishBenchStock.Make(),
+        Made = EnglishBenchMade.Make(),
         Cut = EnglishBenchCut.Make(),
         Price = EnglishBenchPrice.Make(),
         Kit = EnglishBenchKit.Make(),

@@ -30,6 +30,7 @@ internal static class GermanBench
         Wishes = GermanBenchWishes.Make(),
         Sizes = GermanBenchSizes.Make(),
         Stock = GermanBenchStock.Make(),
+        Made = GermanBenchMade.Make(),
         Cut = GermanBenchCut.Make(),
         Price = GermanBenchPrice.Make(),
         Kit = GermanBenchKit.Make(),

@@ -21,9 +21,9 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await Expect(page.GetByText("Written down.", new PageGetByTextOptions { Exact = true })).ToBeVisibleAsync();
     }
 
-    private static async Task MakeAsync(Visit visit, string name, string count)
+    private static async Task MakeAsync(Visit visit, string name, string count, string from = "")
     {
-        await visit.OpenAsync("/made");
+        await visit.OpenAsync("/made" + from);
         await FillAsync(visit.Page, "Name", name);
         await FillAsync(visit.Page, "How many", count);
         await FillAsync(visit.Page, "Price asked for one", "42.50");
@@ -89,10 +89,10 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await FillAsync(page, "Sold of For the fair", "2");
         await FillAsync(page, "Received for For the fair", "85");
         await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "All home, write it down" }).ClickAsync();
-        await Expect(page.GetByText("Takings: 85\u00a0EUR.")).ToBeVisibleAsync();
-        await Expect(page.Locator(".show-figures")).ToContainTextAsync("Still there0");
+        await Expect(page.GetByText("Takings: 85.00\u00a0EUR.")).ToBeVisibleAsync();
+        await Expect(page.Locator(".show-list li", new PageLocatorOptions { HasText = "For the fair" }).Last.Locator(".show-figures")).ToContainTextAsync("Still there0");
         await visit.OpenAsync("/made");
-        await Expect(page.GetByText("85\u00a0EUR received in 1 entry")).ToBeVisibleAsync();
+        await Expect(page.GetByText("85.00\u00a0EUR received in 1 entry")).ToBeVisibleAsync();
         await Expect(page.Locator(".made-list li", new PageLocatorOptions { HasText = "For the fair" })).ToContainTextAsync("1 at home, 2 sold");
     }
 
@@ -101,13 +101,18 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [InlineData("de", true)]
     public async Task The_pages_of_a_record_and_of_shows_have_no_barriers(string language, bool phone)
     {
-        await using (var first = await bench.VisitAsync(Screen.Desktop)) await MakeAsync(first, $"Looked at {language}", "2");
+        await using (var first = await bench.VisitAsync(Screen.Desktop))
+        {
+            var piece = await first.BringAsync(Examples.Tidewrack);
+            await MakeAsync(first, $"Looked at {language}", "2", $"?piece={piece[("/piece/".Length)..]}");
+        }
         await using var visit = await bench.VisitAsync(phone ? Screen.Phone : Screen.Desktop, Light.Evening, language: language);
         await visit.OpenAsync("/shows");
         await Barriers.NoneAsync(visit.Page);
         await visit.OpenAsync("/made");
         await Barriers.NoneAsync(visit.Page);
         await visit.OpenAsync((await visit.Page.Locator(".made-list a").First.GetAttributeAsync("href"))!);
+        await Expect(visit.Page.Locator(".made-order")).ToBeVisibleAsync();
         await Barriers.NoneAsync(visit.Page);
     }
 }

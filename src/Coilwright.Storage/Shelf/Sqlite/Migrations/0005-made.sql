@@ -37,4 +37,4 @@ CREATE TABLE made_people (
 
 CREATE TRIGGER made_people_are_not_changed BEFORE UPDATE ON made_people BEGIN SELECT RAISE(ABORT, 'names are only added or erased'); END;
 
-PRAGMA user_version = 4;
+PRAGMA user_version = 5;

@@ -440,7 +440,7 @@ public static class FaultCodes
     /// <summary>There is no such piece on the shelf, or no such state of it.</summary>
     public const string MadeNoPiece = "made.no-piece";
 
-    /// <summary>A record of what was made cannot be read.</summary>
+    /// <summary>A record of what was made cannot be read; {detail} is the code of what is wrong in it.</summary>
     public const string MadeUnreadable = "made.unreadable";
 
     /// <summary>A supplier's word for a unit of sale may be {one} or {other}, and is not guessed.</summary>

@@ -86,7 +86,7 @@ public sealed class SqliteMadeBookTests : MadeBookContract, IDisposable
         var folder = _shelves.NewFolder();
         using (var shelf = _shelves.Open(folder)) await StockAsync(shelf, 10, 5);
         using (var other = SqliteShelves.Other(Path.Combine(folder, "pieces.db")))
-            SqliteShelves.Ask(other, "DROP TABLE made_people; DROP TABLE made_steps; DELETE FROM SchemaVersions WHERE ScriptName LIKE '0004%'; PRAGMA user_version = 3;");
+            SqliteShelves.Ask(other, "DROP TABLE made_people; DROP TABLE made_steps; DELETE FROM SchemaVersions WHERE ScriptName LIKE '0005%'; PRAGMA user_version = 4;");
         var again = _shelves.Open(folder);
         Kept(await ((IMadeBook)again).WriteDownAsync([Make()]));
         Assert.Equal(15, (await ((IStockLedger)again).FreeAsync())["dot"].Whole);

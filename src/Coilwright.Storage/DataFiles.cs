@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Listings;
 using Coilwright.Core.Pieces;
 using Coilwright.Storage.Binding;
 
@@ -50,6 +51,16 @@ public static class DataFiles
         var faults = ImmutableArray.CreateBuilder<Fault>();
         var beads = Each<CatalogueBead>(Path.Combine(folder, "beads"), faults, (at, name, list) => DataBinder.Catalogue(at, name, data, list));
         return ([.. beads.OrderBy(b => b.Key, StringComparer.Ordinal)], faults.ToImmutable());
+    }
+
+    /// <summary>Reads the figures behind the cautions.</summary>
+    /// <param name="folder">The folder that holds <c>cautions/</c>.</param>
+    public static (CautionData? Cautions, ImmutableArray<Fault> Faults) LoadCautions(string folder)
+    {
+        var faults = ImmutableArray.CreateBuilder<Fault>();
+        var parts = One(Path.Combine(folder, "cautions", "small-parts.json"), faults, CautionBinder.SmallParts);
+        var metals = One(Path.Combine(folder, "cautions", "metals.json"), faults, CautionBinder.Metals);
+        return (parts is null || metals is null ? null : new CautionData(parts, metals.Limits), faults.ToImmutable());
     }
 
     private static List<T> Each<T>(string folder, ImmutableArray<Fault>.Builder faults, DataBinder.Reader<T> read) where T : class

@@ -88,6 +88,12 @@ public sealed class Language
     /// <summary>Words of what a piece costs and what to ask.</summary>
     public required PriceWords Price { get; init; }
 
+    /// <summary>Words of a listing.</summary>
+    public required ListingWords Listing { get; init; }
+
+    /// <summary>Words of the answer to "will it fit me?".</summary>
+    public required FitAnswerWords FitAnswer { get; init; }
+
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 

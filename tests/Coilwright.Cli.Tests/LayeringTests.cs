@@ -42,6 +42,7 @@ public class LayeringTests
         ["Spread"],
         ["Readings"],
         ["Making", "Cutting", "Stock"],
+        ["Listings"],
         ["Costing"],
         ["Editing"],
         ["Cures", "Arrangement"],

@@ -17,6 +17,7 @@ internal static class CommandList
         ShopCommand.Make(output),
         KitCommand.Make(output),
         PriceCommand.Make(output),
+        ListingCommand.Make(output),
         SubstituteCommand.Make(output),
     ];
 }

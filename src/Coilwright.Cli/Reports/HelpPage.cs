@@ -30,6 +30,8 @@ internal static class HelpPage
         ("kit", "{piece} --out {folder} --labels 3x8,63.5x33.9,7.2x12.9,2.5x0"),
         ("price", "{piece} --costs {costs}"),
         ("price", "{piece} --costs {costs} --prices {prices} --count 6 --at 24.50"),
+        ("listing", "{piece}"),
+        ("listing", "{piece} --wrist \"6 1/2in\" --json"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
     ];
 

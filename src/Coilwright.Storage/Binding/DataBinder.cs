@@ -141,7 +141,7 @@ internal static class DataBinder
     /// <summary>Wrists, as read.</summary>
     internal sealed record WristTable(ImmutableArray<WeighedWrist> Wrists);
 
-    private static string? Key(Fields fields, string fileName)
+    internal static string? Key(Fields fields, string fileName)
     {
         if (!fields.Require("key") || fields.Text("key", mayBeEmpty: false) is not { } key) return null;
         if (key == fileName) return key;
@@ -149,7 +149,7 @@ internal static class DataBinder
         return null;
     }
 
-    private static (double Value, string Source)? Read(Fields fields, string name, string unit, Limits limits)
+    internal static (double Value, string Source)? Read(Fields fields, string name, string unit, Limits limits)
     {
         if (!fields.Require(name) || fields.Inner(name, Figure) is not { } figure) return null;
         var value = figure.Require("value") ? figure.Number("value", limits) : null;

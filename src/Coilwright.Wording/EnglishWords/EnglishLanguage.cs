@@ -25,6 +25,8 @@ internal static class EnglishLanguage
         Shop = EnglishShop.Make(),
         Kit = EnglishKit.Make(),
         Price = EnglishPrice.Make(),
+        Listing = EnglishListing.Make(),
+        FitAnswer = EnglishFitAnswer.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),

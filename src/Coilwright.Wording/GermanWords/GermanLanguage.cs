@@ -30,6 +30,8 @@ internal static class GermanLanguage
         Shop = GermanShop.Make(),
         Kit = GermanKit.Make(),
         Price = GermanPrice.Make(),
+        Listing = GermanListing.Make(),
+        FitAnswer = GermanFitAnswer.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),

@@ -94,6 +94,9 @@ public sealed class Language
     /// <summary>Words of the answer to "will it fit me?".</summary>
     public required FitAnswerWords FitAnswer { get; init; }
 
+    /// <summary>Words of making several alike.</summary>
+    public required BatchWords Batch { get; init; }
+
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 

@@ -69,6 +69,7 @@ public sealed class ListingSentences(Listing listing, Language spoken)
         if (listing.SaysStop) yield return _words.SaysStop;
         if (!listing.SmallParts.IsEmpty)
             yield return _language.Sentence(_words.SmallParts, ("count", listing.SmallParts.Length), ("kinds", listing.Reckoned.Counts.Length), ("insideMm", cylinder.InsideMm));
+        yield return _language.Cautions.Metals;
     }
 
     /// <summary>A limit on a metal.</summary>
@@ -107,7 +108,7 @@ public sealed class ListingSentences(Listing listing, Language spoken)
         yield return listing.HasMetalBeads
             ? _language.Sentence(_words.MetalBeads, ("names", string.Join(", ", listing.Materials.Where(m => m.Material is { IsMetal: true }).Select(NameOf))))
             : listing.MaterialsAreKnown ? _words.NoMetalBeads : _words.UnknownBeads;
-        yield return _language.Cautions.Metals;
+        yield return _words.MetalsNote;
     }
 
     private IEnumerable<string> Care()

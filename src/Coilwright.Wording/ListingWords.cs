@@ -104,6 +104,9 @@ public sealed record ListingWords
     /// <summary>Of some beads the material is not known.</summary>
     public required string UnknownBeads { get; init; }
 
+    /// <summary>To a buyer: metal on the skin, and what is not claimed.</summary>
+    public required string MetalsNote { get; init; }
+
     /// <summary>Heading of how it is worn.</summary>
     public required string WearHeading { get; init; }
 

@@ -49,7 +49,7 @@ public class LayeringTests
         ["Grading", "Shopping", "Substitutes"],
         ["Kits"],
         ["Pricing"],
-        ["Made"],
+        ["Made", "Batches"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

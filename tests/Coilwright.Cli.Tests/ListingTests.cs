@@ -110,7 +110,7 @@ public partial class ListingTests
         {
             var text = (string)Valid(TheProgram.Run("listing", TheProgram.Example(example), "--language", language, "--json").Out)["text"]!;
             Assert.Contains(words.Cautions.SmallParts, text, StringComparison.Ordinal);
-            Assert.Contains(words.Cautions.Metals, text, StringComparison.Ordinal);
+            Assert.Contains(words.Listing.MetalsNote, text, StringComparison.Ordinal);
             Assert.DoesNotMatch("(?i)nickel-?free|lead-?free|compliant|complies|certified|hypoallergenic|nickelfrei|bleifrei|zertifiziert|antiallergisch", text);
         }
     }

@@ -18,6 +18,7 @@ internal static class CommandList
         KitCommand.Make(output),
         PriceCommand.Make(output),
         ListingCommand.Make(output),
+        BatchCommand.Make(output),
         SubstituteCommand.Make(output),
     ];
 }

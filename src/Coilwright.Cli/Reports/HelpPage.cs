@@ -32,6 +32,8 @@ internal static class HelpPage
         ("price", "{piece} --costs {costs} --prices {prices} --count 6 --at 24.50"),
         ("listing", "{piece}"),
         ("listing", "{piece} --wrist \"6 1/2in\" --json"),
+        ("batch", "{piece} --count 10 --wells 12 --costs {costs}"),
+        ("batch", "{piece} --out {folder}"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
     ];
 

@@ -265,19 +265,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         return setup.LargePrint ? blocks : [new Block.KeepTogether([.. blocks])];
     }
 
-    private RichText Step(StringingStep step)
-    {
-        var beads = string.Join(_words.RunJoin, step.Parts.Select(Part));
-        var group = step.Group is { } name ? KeyedText.Own(name) : null;
-        return KeyedText.Rich(language.Sentence(group is null ? _words.String : step.Times > 1 ? _words.StringGroupTimes : _words.StringGroup,
-            ("group", group), ("times", step.Times), ("beads", beads)));
-    }
-
-    private string Part(StepPart part)
-    {
-        var runs = string.Join(_words.RunJoin, part.Runs.Select(r => Fill(_words.Run, ("count", r.Count), ("key", KeyedText.Mark(model.Letter(r.Kind))))));
-        return part.Times == 1 ? runs : Fill(_words.Repeat, ("times", part.Times), ("beads", runs));
-    }
+    private RichText Step(StringingStep step) => StepText.Of(step, model.Letter, language);
 
     private string Fill(string template, params ReadOnlySpan<(string Name, object? Value)> values) => language.Fill(template, values);
 }

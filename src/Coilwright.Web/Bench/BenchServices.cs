@@ -1,4 +1,5 @@
 using Coilwright.Core.Buying;
+using Coilwright.Core.Listings;
 using Coilwright.Core.Pieces;
 using Coilwright.Solvers;
 using Coilwright.Storage;
@@ -25,6 +26,7 @@ internal static class BenchServices
         services.AddSingleton(TimeProvider.System);
         var data = ReadData(options);
         services.AddSingleton(data);
+        services.AddSingleton(ReadCautions(options));
         // Opened before anything else, so that what keeps it shut is told where the program was started. Made by a factory, the shelf is closed with the host.
         if (options.Database is { } address)
         {
@@ -83,6 +85,12 @@ internal static class BenchServices
             ShelfOpening.NotOpened not => throw new ShelfShutException(not.Why),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    private static CautionData ReadCautions(BenchOptions options)
+    {
+        var (cautions, faults) = DataFiles.LoadCautions(Path.Combine(options.ProgramFolder, "data"));
+        return cautions ?? throw new InvalidDataException(string.Join('\n', faults.Select(f => Languages.English.Say(f).Message)));
+    }
 
     private static ReckoningData ReadData(BenchOptions options)
     {

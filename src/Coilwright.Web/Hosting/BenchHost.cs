@@ -70,6 +70,7 @@ public static class BenchHost
         app.MapShopFiles();
         app.MapPriceFiles();
         app.MapKitFiles();
+        app.MapSellingFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -22,6 +22,25 @@
       return { stop() { observer.disconnect(); } };
     },
 
+    // Puts a text where it can be pasted from. At an address that the browser does not trust there is no clipboard for pages: then by a selection.
+    async copy(text) {
+      try {
+        await navigator.clipboard.writeText(text);
+        return true;
+      } catch {
+        const had = document.activeElement;
+        const box = document.createElement('textarea');
+        box.value = text;
+        box.className = 'aside';
+        document.body.append(box);
+        box.select();
+        const done = document.execCommand('copy');
+        box.remove();
+        had?.focus();
+        return done;
+      }
+    },
+
     // Brings a part of the page into sight.
     show(selector) { document.querySelector(selector)?.scrollIntoView({ block: 'nearest', inline: 'nearest' }); },
 

@@ -95,4 +95,6 @@ public sealed record BenchWords
 
     /// <summary>The page of kits.</summary>
     public required KitPageWords Kit { get; init; }
+    /// <summary>The page of what is told to buyers.</summary>
+    public required SellingPageWords Selling { get; init; }
 }

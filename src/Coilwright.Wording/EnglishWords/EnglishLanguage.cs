@@ -27,6 +27,7 @@ internal static class EnglishLanguage
         Price = EnglishPrice.Make(),
         Listing = EnglishListing.Make(),
         FitAnswer = EnglishFitAnswer.Make(),
+        Batch = EnglishBatch.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),

@@ -40,6 +40,7 @@ internal static class EnglishListing
         MetalBeads = "Metal among the beads: {names}.",
         NoMetalBeads = "No bead is of metal; the wire is.",
         UnknownBeads = "Of some beads the material is not known, so metal may be among them.",
+        MetalsNote = "The wire, and any metal bead, lies on your skin. Limits for nickel, lead and cadmium in metals differ from country to country; nothing here says that the piece keeps to them. If your skin does not bear metal, do not wear it.",
         WearHeading = "How to wear it",
         Wear = "Open one end a little, lay it on the inside of your wrist and wind the coil on, turn by turn; take it off the same way. Do not pull it straight.",
         CareHeading = "Care",

@@ -32,6 +32,7 @@ internal static class GermanLanguage
         Price = GermanPrice.Make(),
         Listing = GermanListing.Make(),
         FitAnswer = GermanFitAnswer.Make(),
+        Batch = GermanBatch.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),

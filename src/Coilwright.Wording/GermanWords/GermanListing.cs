@@ -40,6 +40,7 @@ internal static class GermanListing
         MetalBeads = "Metall unter den Perlen: {names}.",
         NoMetalBeads = "Keine Perle ist aus Metall; der Draht ist es.",
         UnknownBeads = "Von manchen Perlen ist das Material nicht bekannt; Metall kann darunter sein.",
+        MetalsNote = "Der Draht und jede Metallperle liegen auf der Haut. Grenzwerte für Nickel, Blei und Cadmium in Metallen sind je nach Land verschieden; nichts hier sagt, dass das Stück sie einhält. Wer Metall auf der Haut nicht verträgt, sollte es nicht tragen.",
         WearHeading = "So wird es getragen",
         Wear = "Ein Ende etwas öffnen, an die Innenseite des Handgelenks legen und Windung um Windung aufdrehen; zum Ablegen umgekehrt. Nicht gerade ziehen.",
         CareHeading = "Pflege",

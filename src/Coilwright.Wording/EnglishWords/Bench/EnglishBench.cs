@@ -36,5 +36,6 @@ internal static class EnglishBench
         Kit = EnglishBenchKit.Make(),
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
+        Selling = EnglishBenchSelling.Make(),
     };
 }

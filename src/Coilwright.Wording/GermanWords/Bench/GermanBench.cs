@@ -36,5 +36,6 @@ internal static class GermanBench
         Kit = GermanBenchKit.Make(),
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
+        Selling = GermanBenchSelling.Make(),
     };
 }

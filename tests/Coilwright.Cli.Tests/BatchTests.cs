@@ -1,0 +1,52 @@
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace Coilwright.Cli.Tests;
+
+/// <summary><c>batch</c>: several of a piece alike.</summary>
+public class BatchTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "batch.schema.json")));
+
+    private static readonly string Costs = Path.Combine(TheProgram.Root, "examples", "studio.costs.json");
+
+    private static JsonNode Valid(string text)
+    {
+        var node = JsonNode.Parse(text)!;
+        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
+        return node;
+    }
+
+    [Fact]
+    public void Ten_alike_take_ten_times_the_beads_and_the_wire_and_the_timed_steps()
+    {
+        var one = JsonNode.Parse(TheProgram.Run("reckon", TheProgram.Example("tidewrack"), "--json").Out)!;
+        var batch = Valid(TheProgram.Run("batch", TheProgram.Example("tidewrack"), "--costs", Costs, "--json").Out);
+        Assert.Equal(10 * (int)one["totals"]!["beads"]!, batch["fetch"]!.AsArray().Sum(f => (int)f!["count"]!));
+        Assert.Equal(10 * (double)one["lengths"]!["cutMm"]!, (double)batch["cutAllMm"]!, 2);
+        // The example's steps of pieces: 8, 26 and 7 minutes for each, 20 once.
+        Assert.Equal((430m, 43m), ((decimal)batch["minutes"]!, (decimal)batch["minutesEach"]!));
+        Assert.Equal((int)one["totals"]!["beads"]!, batch["wells"]!.AsArray().Sum(w => (int)w!["count"]!));
+    }
+
+    [Theory, InlineData("en"), InlineData("de")]
+    public void Without_timed_steps_no_time_is_told(string language)
+    {
+        var batch = Valid(TheProgram.Run("batch", TheProgram.Example("boardwalk"), "--count", "3", "--wells", "2", "--rounds", "20", "--language", language, "--json").Out);
+        Assert.Null(batch["minutes"]);
+        Assert.Contains(Wording.Languages.Find(language)!.Batch.NoTimes, batch["says"]!.AsArray().Select(s => (string)s!));
+        Assert.True((int)batch["traysEach"]! > 1);
+    }
+
+    [Theory, InlineData("--count", "0"), InlineData("--count", "ten"), InlineData("--wells", "0"), InlineData("--rounds", "1001"), InlineData("--paper", "a3"), InlineData("--costs", "none.costs.json")]
+    public void A_wrong_call_is_refused(string option, string value) => Assert.Equal(2, TheProgram.Run("batch", TheProgram.Example("tidewrack"), option, value).Code);
+
+    [Fact]
+    public void The_same_batch_writes_the_same_papers()
+    {
+        using var folder = new OwnFolder();
+        foreach (var name in new[] { "a", "b" }) Assert.Equal(4, Valid(TheProgram.Run("batch", TheProgram.Example("tidewrack"), "--out", folder[name], "--json").Out)["written"]!.AsArray().Count);
+        foreach (var file in Directory.GetFiles(folder["a"])) Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(Path.Combine(folder["b"], Path.GetFileName(file))));
+    }
+}

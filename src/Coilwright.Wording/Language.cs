@@ -67,6 +67,9 @@ public sealed class Language
     /// <summary>Words of the pattern sheet.</summary>
     public required SheetWords Sheet { get; init; }
 
+    /// <summary>Words of the written pattern.</summary>
+    public required PatternWords Pattern { get; init; }
+
     /// <summary>Words of better orders.</summary>
     public required IdeaWords Ideas { get; init; }
 

@@ -192,8 +192,14 @@ public sealed record SheetWords
     /// <summary>A repeat inside a step: {times}, {beads}.</summary>
     public required string Repeat { get; init; }
 
+    /// <summary>Beads with the same between each two of them: {each}, {between}, both runs.</summary>
+    public required string Between { get; init; }
+
     /// <summary>Puts runs together.</summary>
     public required string RunJoin { get; init; }
+
+    /// <summary>Puts runs together that stand between.</summary>
+    public required string BetweenJoin { get; init; }
 
     /// <summary>At the end of a turn's steps: {beads}.</summary>
     public required string SoFar { get; init; }

@@ -115,7 +115,7 @@ public sealed class SizesSentences(Sizes sizes, Language language, Func<string, 
             : language.Fill(_words.Times, ("count", count), ("beads", Beads(own.AddRange(beside))));
     }
 
-    private string Beads(ImmutableArray<BeadRun> runs) =>
+    private string Beads(ImmutableArray<RunPart> runs) =>
         List([.. runs.Select(r => language.Fill(_words.Run, ("count", r.Count), ("bead", _name(sizes.Base.Piece.Beads[r.Kind].Id))))]);
 
     private string List(string[] items) => items.Length < 2 ? string.Concat(items) : string.Join(", ", items[..^1]) + _words.And + items[^1];

@@ -110,7 +110,7 @@ internal static class SizesJson
         json.Text("orderText", size.Piece.OrderText);
         json.Text("file", file);
 
-        void Runs(string name, ImmutableArray<BeadRun> runs)
+        void Runs(string name, ImmutableArray<RunPart> runs)
         {
             using var array = json.Array(name);
             foreach (var run in runs)

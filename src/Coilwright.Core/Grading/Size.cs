@@ -24,7 +24,7 @@ public readonly record struct RunChange(int Gap, string BeadId, int From, int To
 /// <param name="Group">The group's name; null where groups are runs of one kind.</param>
 /// <param name="Beads">The group's beads, from the starting end, each run counted.</param>
 /// <param name="Beside">What was strung or taken off beside it, from the starting end, each run counted; may be empty.</param>
-public sealed record GroupChange(bool AtStart, bool IsMore, string? Group, ImmutableArray<BeadRun> Beads, ImmutableArray<BeadRun> Beside);
+public sealed record GroupChange(bool AtStart, bool IsMore, string? Group, ImmutableArray<RunPart> Beads, ImmutableArray<RunPart> Beside);
 
 /// <summary>What a size does about the coil.</summary>
 public enum CoilAnswer

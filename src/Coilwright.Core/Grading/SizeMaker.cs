@@ -342,12 +342,12 @@ internal sealed class SizeMaker
             yield return new GroupChange(atStart, by > 0, isNamed ? group.Name : null, Runs(group.First, group.End), Runs(first, end));
         }
 
-        ImmutableArray<BeadRun> Runs(int first, int end)
+        ImmutableArray<RunPart> Runs(int first, int end)
         {
-            var runs = ImmutableArray.CreateBuilder<BeadRun>();
+            var runs = ImmutableArray.CreateBuilder<RunPart>();
             for (var bead = first; bead < end; bead++)
                 if (runs.Count > 0 && runs[^1].Kind == piece.Order.Kinds[bead]) runs[^1] = runs[^1] with { Count = runs[^1].Count + 1 };
-                else runs.Add(new BeadRun(piece.Order.Kinds[bead], 1));
+                else runs.Add(new RunPart(piece.Order.Kinds[bead], 1));
             return runs.ToImmutable();
         }
     }

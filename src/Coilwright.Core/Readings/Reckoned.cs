@@ -31,6 +31,9 @@ public sealed record Reckoned
     /// <summary>Where each bead lies when worn.</summary>
     public required Lie Lie { get; init; }
 
+    /// <summary>Each bead's share of the wire with the coil at rest, as it is strung, mm.</summary>
+    public required ImmutableArray<double> RelaxedSharesMm { get; init; }
+
     /// <summary>Wire under all beads with the coil at rest, mm.</summary>
     public required double RelaxedBeadedMm { get; init; }
 

@@ -57,7 +57,8 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
         var lie = _lies.At(worn.CircumferenceMm);
         var narrow = worn.BandMm == 0 ? lie : _lies.At(worn.CircumferenceMm - worn.BandMm);
         var wide = worn.BandMm == 0 ? lie : _lies.At(worn.CircumferenceMm + worn.BandMm);
-        var relaxed = worn.By == WornBy.Coil ? lie.BeadedMm : _lies.Shares.AtRadius(piece.Wire.RelaxedRadiusMm).Sum();
+        var relaxedShares = worn.By == WornBy.Coil ? lie.SharesMm : _lies.Shares.AtRadius(piece.Wire.RelaxedRadiusMm);
+        var relaxed = worn.By == WornBy.Coil ? lie.BeadedMm : relaxedShares.Sum();
 
         var counts = Counts();
         var passing = counts.Select(k => PassingCheck.Of(k.Bead, piece.Wire, choices.BoreToleranceMm)).ToImmutableArray();
@@ -75,6 +76,7 @@ internal sealed class OneReckoning(Piece piece, BenchCorrected bench, ReckoningC
             Counts = counts,
             Worn = worn,
             Lie = lie.WithBeadMiddles(_lies.Shares.MiddlesAtRadius(worn.RadiusMm)),
+            RelaxedSharesMm = relaxedShares,
             RelaxedBeadedMm = relaxed,
             RuledMm = counts.Sum(k => k.RuledMm),
             Fit = fit,

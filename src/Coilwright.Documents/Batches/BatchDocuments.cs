@@ -45,6 +45,7 @@ public static class BatchDocuments
     {
         var words = language.Batch;
         var model = PatternSheetModel.Of(reckoned);
+        var steps = new PatternSentences(reckoned, language, KeyedText.Mark, KeyedText.Own);
         var title = language.Fill(words.TickTitle, ("name", reckoned.Piece.Title));
         List<Block> blocks =
         [
@@ -61,7 +62,7 @@ public static class BatchDocuments
             [
                 new Block.Heading(2, heading),
                 new Block.Table([new(language.Sentence(words.BoxColumn)), new(language.Sentence(words.StepColumn)), new(language.Sentence(words.AfterColumn), CellAlign.Right) { IsWhole = true }],
-                    [.. turn.Steps.Select(s => (ImmutableArray<TableCell>)[Boxes(s.Times), StepText.Of(s, model.Letter, language), RichText.Strong(Count(s.First + s.Beads))])])
+                    [.. turn.Steps.Select(s => (ImmutableArray<TableCell>)[Boxes(s.Times), KeyedText.Rich(steps.Of(s)), RichText.Strong(Count(s.First + s.Beads))])])
                 { Name = heading },
             ]));
         }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Costing;
-using Coilwright.Core.Findings;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Making;
 using Coilwright.Core.StringingMaterials.MemoryWire;
@@ -17,6 +16,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
 {
     private readonly SheetWords _words = language.Sheet;
     private readonly BeadNames _names = new(model.Reckoned);
+    private readonly PatternSentences _steps = new(model.Reckoned, language, KeyedText.Mark, KeyedText.Own);
 
     public PageDocument Make()
     {
@@ -226,30 +226,15 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
 
     private IEnumerable<Block> Steps()
     {
-        var (wire, ends) = (model.Reckoned.Wire, model.Reckoned.Piece.Ends);
-        var wireMm = model.Reckoned.Piece.Wire.WireMm;
         yield return new Block.Heading(3, _words.ToBegin);
-        yield return new Block.List(ListKind.Ticked,
-        [
-            RichText.Strong(Fill(_words.CutWire, ("loops", model.Reckoned.Wire.LoopsToCut), ("cutMm", wire.CutMm))) + " "
-                + RichText.Quiet(Fill(_words.CutMadeOf, ("beadedMm", wire.BeadedMm), ("endsMm", wire.EndsMm), ("otherMm", wire.GripMm + wire.SpareMm))),
-            ends.Start.Finish == EndFinish.TurnedLoop
-                ? Fill(_words.TurnFirstLoop, ("insideMm", ends.Start.InsideMm), ("usesMm", ends.Start.WireUsedMm(wireMm)))
-                : Fill(_words.GlueFirstCap, ("depthMm", ends.Start.InsideMm)),
-        ]);
+        yield return new Block.List(ListKind.Ticked, [RichText.Strong(_steps.OfWire(StepAction.CutWire)) + " " + RichText.Quiet(_steps.CutMadeOf()), _steps.OfWire(StepAction.FirstEnd)]);
         yield return new Block.Figure(pictures.Ends, pictures.Ends.Description) { FullWidth = true };
         // Steps are short: two columns of them fit a page, unless they are in large print or all of one turn.
         yield return new Block.InColumns(setup.LargePrint || model.Turns.Length == 1 ? 1 : 2, [.. model.Turns.SelectMany(Turn)]);
         yield return new Block.KeepTogether(
         [
             new Block.Heading(3, _words.ToFinish),
-            new Block.List(ListKind.Ticked,
-            [
-                ends.Finish.Finish == EndFinish.TurnedLoop
-                    ? Fill(_words.TurnLastLoop, ("trimMm", wire.TrimFinishMm), ("insideMm", ends.Finish.InsideMm))
-                    : Fill(_words.GlueLastCap, ("trimMm", wire.TrimFinishMm), ("depthMm", ends.Finish.InsideMm)),
-                _words.TryOn,
-            ]),
+            new Block.List(ListKind.Ticked, [_steps.OfWire(StepAction.LastEnd), _steps.OfWire(StepAction.TryOn)]),
         ]);
     }
 
@@ -265,7 +250,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         return setup.LargePrint ? blocks : [new Block.KeepTogether([.. blocks])];
     }
 
-    private RichText Step(StringingStep step) => StepText.Of(step, model.Letter, language);
+    private RichText Step(StringingStep step) => KeyedText.Rich(_steps.Of(step));
 
     private string Fill(string template, params ReadOnlySpan<(string Name, object? Value)> values) => language.Fill(template, values);
 }

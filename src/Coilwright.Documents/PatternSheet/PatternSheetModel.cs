@@ -46,7 +46,7 @@ internal sealed record PatternSheetModel
     public static PatternSheetModel Of(Reckoned reckoned)
     {
         var turns = new SortedDictionary<int, List<StringingStep>>();
-        foreach (var step in StringingSteps.Of(reckoned.Piece.Order))
+        foreach (var step in StringingSteps.Of(reckoned.Piece.Order, reckoned.Lie))
         {
             var turn = reckoned.Lie.TurnWithOverlap(step.First);
             if (!turns.TryGetValue(turn, out var steps)) turns[turn] = steps = [];

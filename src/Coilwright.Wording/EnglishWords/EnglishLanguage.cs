@@ -18,6 +18,7 @@ internal static class EnglishLanguage
         Cautions = EnglishCautions.Make(),
         Report = EnglishReport.Make(),
         Sheet = EnglishSheet.Make(),
+        Pattern = EnglishPattern.Make(),
         Ideas = EnglishIdeas.Make(),
         Sizes = EnglishSizes.Make(),
         Scatter = EnglishScatter.Make(),

@@ -23,6 +23,7 @@ internal static class GermanLanguage
         Cautions = GermanCautions.Make(),
         Report = GermanReport.Make(),
         Sheet = GermanSheet.Make(),
+        Pattern = GermanPattern.Make(),
         Ideas = GermanIdeas.Make(),
         Sizes = GermanSizes.Make(),
         Scatter = GermanScatter.Make(),

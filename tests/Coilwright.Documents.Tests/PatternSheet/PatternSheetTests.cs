@@ -11,6 +11,7 @@ using Coilwright.Documents.Pages;
 using Coilwright.Documents.Pages.Composition;
 using Coilwright.Documents.PatternSheet;
 using Coilwright.Documents.Strips;
+using Coilwright.Documents.Tests.Patterns;
 using Coilwright.Documents.Tests.Rendering;
 using Coilwright.Documents.Tests.TurnRows;
 using Coilwright.Wording;
@@ -47,22 +48,8 @@ public sealed partial class PatternSheetTests : IDisposable
     private static string Words(Reckoned reckoned) => string.Join('\n', DocumentTexts.Of(Sheet(reckoned)).Select(t => t.Text));
 
     /// <summary>Beads by key letter, added up from the steps as a maker reads them: "String 2 A, 3 times (1 B, 1 A)." Shares no code with the sheet.</summary>
-    private static Dictionary<string, int> CountedFromSteps(IEnumerable<string> steps)
-    {
-        var counts = new Dictionary<string, int>();
-        foreach (var step in steps)
-        {
-            var each = OnEnd().Match(step) is { Success: true } onEnd ? int.Parse(onEnd.Groups[1].Value, CultureInfo.InvariantCulture) : 1;
-            var times = 1;
-            foreach (Match token in Token().Matches(step[IsStringing().Match(step).Index..]))
-                if (token.Groups["times"].Success) times = int.Parse(token.Groups["times"].Value, CultureInfo.InvariantCulture);
-                else if (token.Value == ")") times = 1;
-                else
-                    counts[token.Groups["key"].Value] = counts.GetValueOrDefault(token.Groups["key"].Value)
-                        + each * times * int.Parse(token.Groups["count"].Value, CultureInfo.InvariantCulture);
-        }
-        return counts;
-    }
+    private static Dictionary<string, int> CountedFromSteps(IEnumerable<string> steps) =>
+        steps.SelectMany(StepReader.Strung).CountBy(letter => letter).ToDictionary(StringComparer.Ordinal);
 
     private static Dictionary<string, int> CountedFromMaterials(PageDocument sheet) => Flat(sheet.Blocks).OfType<Block.Table>().Single(t => t.Name == "Materials").Rows
         .Where(r => !r[0].Text.IsEmpty).ToDictionary(r => r[0].Text.PlainText, r => int.Parse(r[4].Text.PlainText, CultureInfo.InvariantCulture));
@@ -335,14 +322,8 @@ public sealed partial class PatternSheetTests : IDisposable
         Assert.Equal("One A two", Sheet(DrawnPieces.Reckon(piece)).Title);
     }
 
-    [GeneratedRegex(@"^String |: (?=\d)|: each time ")]
+    [GeneratedRegex(@"^String |: (?:each time )?\d+ (?:[A-Z]+\b|times \()")]
     private static partial Regex IsStringing();
-
-    [GeneratedRegex(@", (\d+) times on end")]
-    private static partial Regex OnEnd();
-
-    [GeneratedRegex(@"(?<times>\d+) times \(|\)|(?<count>\d+) (?<key>[A-Z]+)\b")]
-    private static partial Regex Token();
 
     [GeneratedRegex(@"\byes +yes +yes +\d+ +\d+\s*$")]
     private static partial Regex EmbeddedFace();

@@ -6,6 +6,7 @@ using System.Text.RegularExpressions;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.PatternSheet;
 using Coilwright.Documents.Strips;
+using Coilwright.Documents.Tests.Patterns;
 using Coilwright.Documents.Tests.Rendering;
 using Coilwright.Wording;
 
@@ -99,22 +100,13 @@ public sealed partial class SheetInEveryLanguageTests : IDisposable
     }
 
     [Theory, MemberData(nameof(All))]
-    public void Steps_read_off_the_page_add_up_to_the_materials_read_off_the_page(string code, string piece, string setup)
+    public void Steps_read_off_the_page_string_the_piece_and_its_counts_are_those_of_the_materials(string code, string piece, string setup)
     {
         // As a reader's program hears it: without a word of the model.
         var told = Programs.Output("pdfinfo", "-struct-text", Pdf(code, piece, setup));
         var reckoned = DrawnPieces.Reckoned(piece);
-        var counts = new Dictionary<string, int>();
-        foreach (var item in Items().Matches(told).Select(m => Collapsed(m.Groups[1].Value.Replace("\"", "", StringComparison.Ordinal))).Where(i => Stringing().IsMatch(i)))
-        {
-            var each = OnEnd().Match(item) is { Success: true } onEnd ? int.Parse(onEnd.Groups[1].Value, CultureInfo.InvariantCulture) : 1;
-            var times = 1;
-            foreach (Match token in Token().Matches(item))
-                if (token.Groups["times"].Success) times = int.Parse(token.Groups["times"].Value, CultureInfo.InvariantCulture);
-                else if (token.Value == ")") times = 1;
-                else counts[token.Groups["key"].Value] = counts.GetValueOrDefault(token.Groups["key"].Value) + each * times * int.Parse(token.Groups["count"].Value, CultureInfo.InvariantCulture);
-        }
-        Assert.Equal(reckoned.Counts.Select(k => (k.Letter, k.Count)), counts.OrderBy(c => c.Key, StringComparer.Ordinal).Select(c => (c.Key, c.Value)));
+        var strung = Items().Matches(told).Select(m => Collapsed(m.Groups[1].Value.Replace("\"", "", StringComparison.Ordinal))).Where(i => Stringing().IsMatch(i)).SelectMany(StepReader.Strung).ToList();
+        Assert.Equal(reckoned.Piece.Order.Kinds.Select(kind => reckoned.Counts.Single(k => k.KindIndex == kind).Letter), strung);
         var page = Collapsed(Programs.Output("pdftotext", "-raw", Pdf(code, piece, setup), "-"));
         foreach (var kind in reckoned.Counts) Assert.Matches($@"{kind.Letter} (?:\S+ ){{1,24}}?{kind.Count}\b", page);
     }
@@ -241,12 +233,6 @@ public sealed partial class SheetInEveryLanguageTests : IDisposable
     [GeneratedRegex(@"LBody \(block\)(.*?)(?=LI \(block\)|L \(block\)|[HPT]\w* \(block\)|Figure|$)", RegexOptions.Singleline)]
     private static partial Regex Items();
 
-    [GeneratedRegex(@"String \d| auffädeln\.|: (?:each time |jedes Mal )?\d")]
+    [GeneratedRegex(@"String \d| auffädeln\.|: (?:each time |jedes Mal )?\d+(?: [A-Z]+\b|(?: times|-mal) \()")]
     private static partial Regex Stringing();
-
-    [GeneratedRegex(@", (\d+)(?: times on end|-mal nacheinander)")]
-    private static partial Regex OnEnd();
-
-    [GeneratedRegex(@"(?<times>\d+)(?: times|-mal) \(|\)|(?<count>\d+) (?<key>[A-Z]+)\b")]
-    private static partial Regex Token();
 }

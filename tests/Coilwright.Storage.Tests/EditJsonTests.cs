@@ -52,6 +52,9 @@ public class EditJsonTests
         (new SetWearer(new Wearer(165, 2) { FocalOnTop = true, IsChild = true }), """ "edit":"set-wearer","wearer":{"wristMm":165,"easeMm":2,"startAngleDeg":"focalOnTop","child":true} """),
         (new SetWishes(EveryField.Wishes), """ "edit":"set-wishes","wishes":{"liningUp":"mix","places":[{"fromDeg":-30,"toDeg":30,"liningUp":"any"}],"groups":{"cluster":"columns"},"longestRun":[{"name":"disc","most":3}],"inAnyRow":[{"names":["round","chip"],"upTo":2,"ofAny":4}],"apart":[{"name":"star","beside":"tube"}],"together":[{"name":"star","beside":"disc"}],"startsWith":"cluster","endsWith":"chip","turns":1.5,"focalWithinDeg":10,"free":{"runs":[{"bead":"disc","least":1,"most":3}],"lengthWithinMm":8,"onHand":[{"bead":"disc","beads":12}],"mirroredHalves":true,"groupOrder":true,"standIns":[{"bead":"chip","with":"nugget","everywhere":true}],"coils":[{"insideMm":55},{"loopMm":200},{"centreMm":58.5}],"startAngle":{"fromDeg":150,"toDeg":-150,"stepDeg":10},"turns":{"least":1.5,"most":2.5}},"judgedBy":"nineteenInTwenty","wrists":[{"wristMm":150,"weight":2},{"wristMm":165.5,"weight":1}]} """),
         (new SetWishes(Wishes.None), """ "edit":"set-wishes" """),
+        (new SetPattern(PatternNotes.None), """ "edit":"set-pattern" """),
+        (new SetPattern(PatternNotes.None with { Care = "Dry.", Level = PatternLevel.Beginner, Words = [new(new("cut", "", "", ""), "Snip.")], Testers = [new(null, "Fine.", "", "2", false)] }),
+            """ "edit":"set-pattern","pattern":{"level":"beginner","care":"Dry.","words":[{"step":"cut","text":"Snip."}],"testers":[{"note":"Fine.","version":"2"}]} """),
         (new AddMeasuredRow(new MeasuredRow(1, 6, 31.5)), """ "edit":"add-measured-row","measured":[{"what":"row","firstBead":1,"lastBead":6,"totalMm":31.5}] """),
         (new RemoveMeasuredRow(0), """ "edit":"remove-measured-row","index":0 """),
     ];

@@ -42,6 +42,14 @@ internal static class FilesWithEveryField
               "startAngle": { "fromDeg": 150, "toDeg": -150, "stepDeg": 10 }, "turns": { "least": 1.5, "most": 2.5 } },
             "judgedBy": "nineteenInTwenty",
             "wrists": [{ "wristMm": 150, "weight": 2 }, { "wristMm": 165.5, "weight": 1 }]
+          },
+          "pattern": {
+            "introduction": "For a first try.\nTwo turns.", "level": "intermediate", "minutes": 90, "techniques": ["turned loops"], "care": "Keep it dry.", "usage": "For yourself.", "by": "M.",
+            "words": [{ "step": "cluster.1", "strings": "round, chip", "before": "tube, nugget, disc, star", "text": "Now the pair." }, { "step": "cut", "text": "Snip." }],
+            "testers": [
+              { "step": "after.cluster.1", "strings": "tube, nugget, disc, star", "after": "round, chip", "before": "round, chip", "note": "Which way round?", "by": "T.", "version": "2", "settled": true },
+              { "note": "Took me two hours." }
+            ]
           }
         }
         """;

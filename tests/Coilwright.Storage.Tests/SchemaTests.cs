@@ -52,6 +52,9 @@ public class SchemaTests
         ("$defs/beadsOnHand", PieceFields.OnHand),
         ("$defs/weighedWrist", PieceFields.Wrist),
         ("$defs/placeWish", PieceFields.PlaceWish),
+        ("$defs/pattern", PieceFields.Pattern),
+        ("$defs/stepWords", PieceFields.StepWords),
+        ("$defs/testerNote", PieceFields.TesterNote),
     ];
 
     [Fact]
@@ -88,6 +91,7 @@ public class SchemaTests
         Assert.Equal(PieceFields.WhichEnds.Words, Words("$defs/measuredEndLoop/properties/end"));
         Assert.Equal(PieceFields.LiningUp.Words, Words("$defs/wish"));
         Assert.Equal(PieceFields.JudgedBys.Words, Words("$defs/wishes/properties/judgedBy"));
+        Assert.Equal(PieceFields.Levels.Words, Words("$defs/pattern/properties/level"));
         Assert.Equal(OrderWords.Reserved.Order(StringComparer.Ordinal), Words("$defs/name/not"));
         Assert.Equal(PieceFields.MeasuredWhats.Words, new[] { "Row", "Loop", "EndLoop" }
             .Select(w => PieceSchema.At($"$defs/measured{w}/properties/what").GetProperty("const").GetString()!));

@@ -36,6 +36,10 @@ public sealed record SetWearer(Wearer Wearer) : PieceEdit;
 /// <param name="Wishes">The wishes.</param>
 public sealed record SetWishes(Wishes Wishes) : PieceEdit;
 
+/// <summary>Other words for the pattern.</summary>
+/// <param name="Pattern">What is written for it.</param>
+public sealed record SetPattern(PatternNotes Pattern) : PieceEdit;
+
 /// <summary>A row was measured on the wire at the bench.</summary>
 /// <param name="Row">The row.</param>
 public sealed record AddMeasuredRow(MeasuredRow Row) : PieceEdit;
@@ -84,6 +88,7 @@ public static class PieceEdits
         [typeof(SetEnds)] = "set-ends",
         [typeof(SetWearer)] = "set-wearer",
         [typeof(SetWishes)] = "set-wishes",
+        [typeof(SetPattern)] = "set-pattern",
         [typeof(AddMeasuredRow)] = "add-measured-row",
         [typeof(RemoveMeasuredRow)] = "remove-measured-row",
     }.ToImmutableDictionary();

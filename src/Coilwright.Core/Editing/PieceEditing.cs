@@ -29,6 +29,7 @@ public static class PieceEditing
         SetEnds set => Set(PieceRules.OfEnds(set.Ends), edit, piece, piece with { Ends = set.Ends }),
         SetWearer set => Set(PieceRules.OfWearer(set.Wearer), edit, piece, piece with { Wearer = set.Wearer }),
         SetWishes set => Set(PieceRules.OfWishes(set.Wishes, piece.Order, piece.Beads), edit, piece, piece with { Wishes = set.Wishes }),
+        SetPattern set => Set(PieceRules.OfPattern(set.Pattern), edit, piece, piece with { Pattern = set.Pattern }),
         AddMeasuredRow add => Set(PieceRules.OfRow(add.Row, piece.Order, piece.Beads, data), edit, piece,
             piece with { MeasuredRows = [.. RowsOf(piece), add.Row] }),
         RemoveMeasuredRow remove => Remove(piece, remove),
@@ -86,6 +87,7 @@ public static class PieceEditing
         return piece with
         {
             Written = piece.Written is null ? null : OrderEditing.Renamed(piece.Written, from, to),
+            Pattern = piece.Pattern.Renamed(from, to),
             Wishes = piece.Wishes with { Groups = wishes, Free = piece.Wishes.Free.Renamed(from, to), Rules = [.. piece.Wishes.Rules.Select(rule => rule.Renamed(from, to))] },
         };
     }

@@ -92,10 +92,10 @@ public static class StepProof
             if (texts.OfStep[s] is not { } own) continue;
             var marks = ProofReading.Read(own.Text, Of(steps[s], steps, reckoned), language);
             if (texts.Changed.Contains(steps[s].Id))
-                marks = [new ProofMark(ProofSlip.WrittenForOther, 0, 0, own.Strings, StepTexts.Strings(steps[s], reckoned.Piece)), .. marks];
+                marks = [new ProofMark(ProofSlip.WrittenForOther, 0, 0, own.At.Strings, StepTexts.Strings(steps[s], reckoned.Piece)), .. marks];
             Add(steps[s].Id, own.Text, marks);
         }
-        foreach (var gone in texts.Homeless) Add(gone.Step, gone.Text, [new ProofMark(ProofSlip.StepGone, 0, 0, gone.Strings, "")]);
+        foreach (var gone in texts.Homeless) Add(gone.At.Step, gone.Text, [new ProofMark(ProofSlip.StepGone, 0, 0, gone.At.Strings, "")]);
         return found.ToImmutable();
 
         void Add(string where, string text, ImmutableArray<ProofMark> marks)

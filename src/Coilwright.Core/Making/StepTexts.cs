@@ -4,18 +4,6 @@ using Coilwright.Core.Pieces;
 
 namespace Coilwright.Core.Making;
 
-/// <summary>The maker's own words for a step, and what the step was when she wrote them.</summary>
-/// <param name="Step">The step's id then.</param>
-/// <param name="Strings">What it strung then, by bead ids, as <c>2(3 nugget, disc)</c>; empty for a step that strings nothing.</param>
-/// <param name="After">What the step before it strung; empty for none.</param>
-/// <param name="Before">What the step after it strung; empty for none.</param>
-/// <param name="Text">Her words.</param>
-public sealed record StepText(string Step, string Strings, string After, string Before, string Text)
-{
-    /// <summary>Longest text of a step, in characters: ten pages of it are no step. Our choice.</summary>
-    public const int MostText = 10_000;
-}
-
 /// <summary>Her words beside the steps that they belong to now.</summary>
 /// <param name="OfStep">For each step her words, null where she wrote none.</param>
 /// <param name="Changed">Ids of the steps that string something else than when she wrote.</param>
@@ -41,7 +29,7 @@ public static class StepTexts
         var candidates = new List<(int Score, int Text, int Step)>();
         for (var t = 0; t < texts.Length; t++)
             for (var s = 0; s < steps.Length; s++)
-                if (Score(texts[t], s) is var score and >= Enough) candidates.Add((score, t, s));
+                if (Score(texts[t].At, steps, strings, s) is var score and >= Enough) candidates.Add((score, t, s));
         var placed = new bool[texts.Length];
         foreach (var (_, text, step) in candidates.OrderByDescending(c => c.Score).ThenBy(c => c.Text).ThenBy(c => c.Step))
         {
@@ -49,17 +37,25 @@ public static class StepTexts
             found[step] = texts[text];
             placed[text] = true;
         }
-        return new MatchedTexts([.. found], [.. Enumerable.Range(0, steps.Length).Where(s => found[s] is { } text && text.Strings != strings[s]).Select(s => steps[s].Id)],
+        return new MatchedTexts([.. found], [.. Enumerable.Range(0, steps.Length).Where(s => found[s] is { } text && text.At.Strings != strings[s]).Select(s => steps[s].Id)],
             [.. texts.Where((_, t) => !placed[t])]);
+    }
 
-        int Score(StepText text, int s)
-        {
-            var step = steps[s];
-            if (step.Strung is not { } strung) return text.Step == step.Id ? SameStrings + SameId : 0;
-            if (text.Strings.Length == 0 || GroupOf(text.Step) != strung.Group) return 0;
-            return SameGroup + (text.Strings == strings[s] ? SameStrings : 0) + (text.Step == step.Id ? SameId : 0)
-                + (text.After == (s == 0 ? "" : strings[s - 1]) ? SameNeighbour : 0) + (text.Before == (s + 1 == steps.Length ? "" : strings[s + 1]) ? SameNeighbour : 0);
-        }
+    /// <summary>The step that something was tied to as it is now: index of the one that agrees best, the first of equal ones; null when it is gone.</summary>
+    /// <remarks>Several things may be tied to one step, as testers' notes are.</remarks>
+    public static int? Find(ImmutableArray<PatternStep> steps, StepAnchor at, Piece piece)
+    {
+        var strings = steps.Select(s => Strings(s, piece)).ToArray();
+        var best = Enumerable.Range(0, steps.Length).Select(s => (Score: Score(at, steps, strings, s), Step: s)).MaxBy(found => found.Score);
+        return best.Score >= Enough ? best.Step : null;
+    }
+
+    private static int Score(StepAnchor at, ImmutableArray<PatternStep> steps, string[] strings, int s)
+    {
+        if (steps[s].Strung is not { } strung) return at.Step == steps[s].Id ? SameStrings + SameId : 0;
+        if (at.Strings.Length == 0 || GroupOf(at.Step) != strung.Group) return 0;
+        return SameGroup + (at.Strings == strings[s] ? SameStrings : 0) + (at.Step == steps[s].Id ? SameId : 0)
+            + (at.After == (s == 0 ? "" : strings[s - 1]) ? SameNeighbour : 0) + (at.Before == (s + 1 == steps.Length ? "" : strings[s + 1]) ? SameNeighbour : 0);
     }
 
     /// <summary>Her words written for a step as it is now, beside those she wrote before; empty words take hers away and the step is said by the language again.</summary>
@@ -69,9 +65,16 @@ public static class StepTexts
         ArgumentOutOfRangeException.ThrowIfNegative(at, nameof(stepId));
         var matched = Match(steps, texts, piece);
         var kept = matched.OfStep.SetItem(at, string.IsNullOrWhiteSpace(text) ? null
-            : new StepText(stepId, Strings(steps[at], piece), at == 0 ? "" : Strings(steps[at - 1], piece), at + 1 == steps.Length ? "" : Strings(steps[at + 1], piece), text));
+            : new StepText(Anchor(steps, at, piece), text));
         return [.. kept.OfType<StepText>(), .. matched.Homeless];
     }
+
+    /// <summary>Where to tie something to a step.</summary>
+    /// <param name="steps">The steps.</param>
+    /// <param name="at">Index of the step.</param>
+    /// <param name="piece">The piece.</param>
+    public static StepAnchor Anchor(ImmutableArray<PatternStep> steps, int at, Piece piece) => new(steps[at].Id, Strings(steps[at], piece),
+        at == 0 ? "" : Strings(steps[at - 1], piece), at + 1 == steps.Length ? "" : Strings(steps[at + 1], piece));
 
     /// <summary>What a step strings, by bead ids; empty where it strings nothing.</summary>
     public static string Strings(PatternStep step, Piece piece)

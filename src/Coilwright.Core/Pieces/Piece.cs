@@ -41,6 +41,9 @@ public sealed record Piece
 
     /// <summary>What the maker wants of it.</summary>
     public Wishes Wishes { get; init; } = Wishes.None;
+
+    /// <summary>What she writes for the pattern.</summary>
+    public PatternNotes Pattern { get; init; } = PatternNotes.None;
 }
 
 /// <summary>The wrist and how the piece sits on it.</summary>

@@ -288,6 +288,25 @@ public static class PieceRules
         _ => "endsWith",
     };
 
+    /// <summary>What is wrong with what is written for a pattern.</summary>
+    public static ImmutableArray<Fault> OfPattern(PatternNotes pattern)
+    {
+        var rules = new RuleList();
+        foreach (var (where, text) in new[] { ("introduction", pattern.Introduction), ("care", pattern.Care), ("usage", pattern.Usage) }) rules.Text(where, text, most: PatternNotes.MostText);
+        rules.Text("by", pattern.By);
+        rules.Number("minutes", pattern.Minutes, PatternNotes.TimeMinutes);
+        for (var i = 0; i < pattern.Techniques.Length; i++) rules.Text(string.Create(CultureInfo.InvariantCulture, $"techniques[{i}]"), pattern.Techniques[i], mayBeEmpty: false);
+        for (var i = 0; i < pattern.Words.Length; i++)
+            rules.Text(string.Create(CultureInfo.InvariantCulture, $"words[{i}].text"), pattern.Words[i].Text, mayBeEmpty: false, PatternNotes.MostText);
+        for (var i = 0; i < pattern.Testers.Length; i++)
+        {
+            rules.Text(string.Create(CultureInfo.InvariantCulture, $"testers[{i}].note"), pattern.Testers[i].Note, mayBeEmpty: false, PatternNotes.MostText);
+            rules.Text(string.Create(CultureInfo.InvariantCulture, $"testers[{i}].by"), pattern.Testers[i].By);
+            rules.Text(string.Create(CultureInfo.InvariantCulture, $"testers[{i}].version"), pattern.Testers[i].Version);
+        }
+        return rules.Faults;
+    }
+
     /// <summary>What is wrong with a measured row on a piece of this order and these beads.</summary>
     public static ImmutableArray<Fault> OfRow(MeasuredRow row, StringingOrder order, ImmutableArray<Bead> beads, ReckoningData data)
     {
@@ -317,10 +336,10 @@ public static class PieceRules
                 _faults.Add(fault with { Field = field, Value = number.ToString("0.####", CultureInfo.InvariantCulture) });
         }
 
-        public void Text(string field, string? text, bool mayBeEmpty = true)
+        public void Text(string field, string? text, bool mayBeEmpty = true, int most = MostText)
         {
             if (text is null) return;
-            if (text.Length > MostText) _faults.Add(Fault.Of(FaultCodes.TextTooLong, field, Shown(text), ("max", MostText.ToString(CultureInfo.InvariantCulture))));
+            if (text.Length > most) _faults.Add(Fault.Of(FaultCodes.TextTooLong, field, Shown(text), ("max", most.ToString(CultureInfo.InvariantCulture))));
             else if (!mayBeEmpty && string.IsNullOrWhiteSpace(text)) _faults.Add(Fault.Of(FaultCodes.TextEmpty, field, text));
         }
 

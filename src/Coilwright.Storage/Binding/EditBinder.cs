@@ -85,6 +85,8 @@ internal sealed class EditBinder(ReckoningData data, FaultList faults)
                 return PieceBinder.Wearer(fields) is { } wearer ? new SetWearer(wearer) : null;
             case "set-wishes":
                 return new PieceBinder(data, faults).Wishes(fields, null) is { } wishes ? new SetWishes(wishes) : null;
+            case "set-pattern":
+                return PatternBinder.Read(fields, faults) is { } pattern ? new SetPattern(pattern) : null;
             case "add-measured-row":
                 return Row(fields) is { } row ? new AddMeasuredRow(row) : null;
             default:

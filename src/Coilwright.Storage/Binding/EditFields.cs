@@ -41,6 +41,7 @@ internal static class EditFields
         ["set-ends"] = Of("ends"),
         ["set-wearer"] = Of("wearer"),
         ["set-wishes"] = Of("wishes"),
+        ["set-pattern"] = Of("pattern"),
         ["add-measured-row"] = Of("measured"),
         ["remove-measured-row"] = Of("index"),
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);

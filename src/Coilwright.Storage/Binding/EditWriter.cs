@@ -131,6 +131,9 @@ internal static class EditWriter
             case SetWishes set:
                 PieceWriter.WriteWishes(json, set.Wishes);
                 break;
+            case SetPattern set:
+                PieceWriter.WritePattern(json, set.Pattern);
+                break;
             case AddMeasuredRow add:
                 PieceWriter.WriteMeasured(json, [add.Row]);
                 break;

@@ -34,9 +34,10 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
         // An order is read against the ids as written, so that a bead with a wrong size does not also make every mention of it unknown.
         var order = new OrderBinder(_ids, _idsSound, faults).Read(fields);
         var wishes = Wishes(fields, order.Order);
+        var pattern = PatternBinder.Read(fields, faults);
         if (beadsSound && order.Order is { } strung)
             measured.CheckRows(strung, [.. _beads], data.Choices.MeasuredAbsurdShare);
-        if (faults.Count > 0 || title is null || wire is null || ends is null || wearer is null || wishes is null || order.Order is null) return null;
+        if (faults.Count > 0 || title is null || wire is null || ends is null || wearer is null || wishes is null || pattern is null || order.Order is null) return null;
         return new Piece
         {
             Title = title,
@@ -48,6 +49,7 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
             Written = order.Written,
             MeasuredRows = measured.Rows,
             Wishes = wishes,
+            Pattern = pattern,
         };
     }
 

@@ -7,7 +7,7 @@ namespace Coilwright.Storage.Binding;
 /// <summary>Every field of a piece file, object by object, and every closed list of words in it.</summary>
 internal static class PieceFields
 {
-    public static readonly FieldSet Piece = new("format", "title", "beads", "stringingMaterial", "ends", "wearer", "measured", "order", "wishes");
+    public static readonly FieldSet Piece = new("format", "title", "beads", "stringingMaterial", "ends", "wearer", "measured", "order", "wishes", "pattern");
 
     public static readonly FieldSet Bead = new("id", "name", "shape", "lengthMm", "lengthRangeMm", "row", "toleranceMm", "widthMm", "thicknessMm", "boreMm",
         "holeOffsetMm", "endFaceMm", "wallMm", "curveRadiusMm", "matched", "lengthIs", "seat", "colours", "coating", "material", "densityGPerCm3",
@@ -45,6 +45,12 @@ internal static class PieceFields
     public static readonly FieldSet OnHand = new("bead", "beads");
     public static readonly FieldSet Wrist = new("wristMm", "weight");
     public static readonly FieldSet PlaceWish = new("fromDeg", "toDeg", "liningUp");
+
+    public static readonly FieldSet Pattern = new("introduction", "level", "minutes", "techniques", "care", "usage", "by", "words", "testers");
+    public static readonly FieldSet StepWords = new("step", "strings", "after", "before", "text");
+    public static readonly FieldSet TesterNote = new("step", "strings", "after", "before", "note", "by", "version", "settled");
+
+    public static readonly WordSet<PatternLevel> Levels = new(("beginner", PatternLevel.Beginner), ("intermediate", PatternLevel.Intermediate), ("advanced", PatternLevel.Advanced));
 
     public static readonly WordSet<Role> Roles = new(("main", Role.Main), ("accent", Role.Accent), ("spacer", Role.Spacer),
         ("connector", Role.Connector), ("focal", Role.Focal));

@@ -44,6 +44,7 @@ internal static class PieceWriter
             WriteMeasured(json, piece.MeasuredRows);
             WriteOrder(json, piece);
             WriteWishes(json, piece.Wishes);
+            WritePattern(json, piece.Pattern);
             json.WriteEndObject();
         }
         return [.. buffer.WrittenSpan, (byte)'\n'];
@@ -216,6 +217,60 @@ internal static class PieceWriter
                     json.WriteEndObject();
                     break;
             }
+    }
+
+    internal static void WritePattern(Utf8JsonWriter json, PatternNotes pattern)
+    {
+        if (pattern.IsEmpty) return;
+        json.WriteStartObject("pattern");
+        Text(json, "introduction", pattern.Introduction);
+        if (pattern.Level is { } level) json.WriteString("level", PieceFields.Levels.WordOf(level));
+        if (pattern.Minutes is { } minutes) json.WriteNumber("minutes", minutes);
+        if (!pattern.Techniques.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("techniques");
+            foreach (var technique in pattern.Techniques) json.WriteStringValue(technique);
+            json.WriteEndArray();
+        }
+        Text(json, "care", pattern.Care);
+        Text(json, "usage", pattern.Usage);
+        Text(json, "by", pattern.By);
+        if (!pattern.Words.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("words");
+            foreach (var words in pattern.Words)
+            {
+                json.WriteStartObject();
+                Anchor(words.At);
+                json.WriteString("text", words.Text);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        if (!pattern.Testers.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("testers");
+            foreach (var note in pattern.Testers)
+            {
+                json.WriteStartObject();
+                if (note.At is { } at) Anchor(at);
+                json.WriteString("note", note.Note);
+                if (note.By.Length > 0) json.WriteString("by", note.By);
+                if (note.Version.Length > 0) json.WriteString("version", note.Version);
+                if (note.Settled) json.WriteBoolean("settled", true);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+        }
+        json.WriteEndObject();
+
+        void Anchor(StepAnchor at)
+        {
+            json.WriteString("step", at.Step);
+            if (at.Strings.Length > 0) json.WriteString("strings", at.Strings);
+            if (at.After.Length > 0) json.WriteString("after", at.After);
+            if (at.Before.Length > 0) json.WriteString("before", at.Before);
+        }
     }
 
     internal static void WriteWishes(Utf8JsonWriter json, Wishes wishes)

@@ -57,6 +57,9 @@ public class PieceEditTests
         var piece = Sample("g = chip, disc\ng, round");
         var wishes = Wishes.None with { LiningUp = LiningUpWish.Mix, Groups = Wishes.None.Groups.Add("g", LiningUpWish.Columns).Add("disc", LiningUpWish.Any) };
         Assert.Equal(wishes, Done(piece, new SetWishes(wishes)).Piece.Wishes);
+        var pattern = PatternNotes.None with { Care = "Keep it dry." };
+        Assert.Equal(pattern, Done(piece, new SetPattern(pattern)).Piece.Pattern);
+        Assert.Equal(["by text.too-long '" + new string('x', 60) + "...' max=200"], Refused(piece, new SetPattern(pattern with { By = new string('x', 201) })));
         Assert.Equal(["groups.gg order.unknown-name 'gg' nearest=g"], Refused(piece, new SetWishes(Wishes.None with { Groups = Wishes.None.Groups.Add("gg", LiningUpWish.Mix) })));
         Assert.Equal(["places[0].toDeg value.at-most '200' max=180 unit=°"],
             Refused(piece, new SetWishes(Wishes.None with { Places = [new PlaceWish(0, 200, LiningUpWish.Mix)] })));
@@ -143,7 +146,10 @@ public class PieceEditTests
     {
         var piece = Sample("g = chip # chip\nspare = 2 chip\ng, round, 3 chip with disc between");
         piece = Done(piece, new SetWishes(Wishes.None with { Groups = Wishes.None.Groups.Add("chip", LiningUpWish.Mix) })).Piece;
+        var pattern = PatternNotes.None with { Words = [new StepText(new StepAnchor("g.1", "2(chip, chip-2), microchip", "", "chip"), "A chip.")] };
+        piece = Done(piece, new SetPattern(pattern)).Piece;
         var after = Done(piece, new ChangeBead("chip", SamplePieces.Bead("shard", "round", 6).Description)).Piece;
+        Assert.Equal([new StepText(new StepAnchor("g.1", "2(shard, chip-2), microchip", "", "shard"), "A chip.")], after.Pattern.Words);
         Assert.Equal("g = shard # chip\nspare = 2 shard\ng, round, 3 shard with disc between", after.OrderText);
         Assert.Equal(piece.Order.Kinds.AsEnumerable(), after.Order.Kinds);
         Assert.Equal(["shard"], after.Wishes.Groups.Keys);

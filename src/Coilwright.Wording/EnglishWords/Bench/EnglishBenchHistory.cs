@@ -53,6 +53,7 @@ internal static class EnglishBenchHistory
             ["set-ends"] = "Changed the ends",
             ["set-wearer"] = "Changed who wears it, or how",
             ["set-wishes"] = "Changed the wishes",
+            ["set-pattern"] = "Wrote on the pattern",
             ["add-measured-row"] = "Wrote down a measured row",
             ["remove-measured-row"] = "Took a measured row out",
         }.ToFrozenDictionary(StringComparer.Ordinal),

@@ -53,6 +53,7 @@ internal static class GermanBenchHistory
             ["set-ends"] = "Die Enden geändert",
             ["set-wearer"] = "Geändert, wer es trägt oder wie",
             ["set-wishes"] = "Die Wünsche geändert",
+            ["set-pattern"] = "An der Anleitung geschrieben",
             ["add-measured-row"] = "Eine gemessene Reihe aufgeschrieben",
             ["remove-measured-row"] = "Eine gemessene Reihe herausgenommen",
         }.ToFrozenDictionary(StringComparer.Ordinal),

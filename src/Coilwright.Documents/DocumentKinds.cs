@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using System.Text;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
+using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
+using Coilwright.Documents.Patterns;
 using Coilwright.Documents.PatternSheet;
 using Coilwright.Wording;
 
@@ -23,6 +25,11 @@ public static class DocumentKinds
 {
     /// <summary>The pattern sheet.</summary>
     public static DocumentKind PatternSheet { get; } = new("sheet", PatternSheetDocument.Of, PatternSheetDocument.Drawings);
+
+    /// <summary>The written pattern. Its drawings are those of the sheet, and made there.</summary>
+    /// <param name="colourways">The same order in other colours.</param>
+    public static DocumentKind Pattern(params ImmutableArray<Piece> colourways) =>
+        new("pattern", (reckoned, sizes, setup, language) => PatternDocument.Of(reckoned, sizes, colourways, setup, language), (_, _) => []);
 }
 
 /// <summary>One file of a document.</summary>

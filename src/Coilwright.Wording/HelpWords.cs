@@ -12,6 +12,9 @@ public sealed record HelpWords
     /// <summary>What <c>sheet</c> does.</summary>
     public required string Sheet { get; init; }
 
+    /// <summary>What <c>pattern</c> does.</summary>
+    public required string Pattern { get; init; }
+
     /// <summary>What <c>arrange</c> does.</summary>
     public required string Arrange { get; init; }
 
@@ -53,6 +56,18 @@ public sealed record HelpWords
 
     /// <summary><c>--greyscale</c>.</summary>
     public required string SheetGreyscale { get; init; }
+
+    /// <summary><c>--ink-saving</c>.</summary>
+    public required string PatternInkSaving { get; init; }
+
+    /// <summary><c>--colourway</c>.</summary>
+    public required string PatternColourway { get; init; }
+
+    /// <summary>What stands over what the proof-reader found.</summary>
+    public required string PatternProof { get; init; }
+
+    /// <summary>What it found in one text: {where}, {found}.</summary>
+    public required string PatternFound { get; init; }
 
     /// <summary>A page was written: {file}.</summary>
     public required string SheetWritten { get; init; }

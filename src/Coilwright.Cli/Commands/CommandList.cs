@@ -13,6 +13,7 @@ internal static class CommandList
         SizesCommand.Make(output),
         ScatterCommand.Make(output),
         SheetCommand.Make(output),
+        PatternCommand.Make(output),
         CutCommand.Make(output),
         ShopCommand.Make(output),
         KitCommand.Make(output),

@@ -3,12 +3,10 @@ using System.CommandLine;
 using Coilwright.Cli.Calling;
 using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
-using Coilwright.Core.Grading;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents;
 using Coilwright.Documents.Pages;
-using Coilwright.Storage;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Commands;
@@ -41,7 +39,7 @@ internal static class SheetCommand
                 Greyscale = parsed.GetValue(grey),
             };
             var asked = parsed.GetValue(sizes);
-            var wrists = asked is null or UsualSizes ? ImmutableArray<double>.Empty : WristsOption.Read(parsed, sizes, faults);
+            var wrists = asked is null or DocumentWriting.UsualSizes ? ImmutableArray<double>.Empty : WristsOption.Read(parsed, sizes, faults);
             LanguageOption.Check(parsed, language, faults);
             if (parsed.GetValue(folder) is not { Length: > 0 } target)
             {
@@ -51,7 +49,7 @@ internal static class SheetCommand
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
-            var made = await Task.Run(() => DrawAsync(path, target, request, asked is null ? null : wrists, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => DocumentWriting.WriteAsync(DocumentKinds.PatternSheet, path, target, request, asked is null ? null : wrists, setup, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
             var code = made.Reckoned!.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
             return output.IsJson
@@ -59,51 +57,5 @@ internal static class SheetCommand
                 : output.Answer(string.Concat(made.Written.Select(f => output.Language.Fill(words.SheetWritten, ("file", f)) + "\n")), code);
         });
         return command;
-    }
-
-    // Stands for the wrists that nobody has to name.
-    private const string UsualSizes = "usual";
-
-    private static async Task<Made> DrawAsync(string path, string target, ReckonRequest request, ImmutableArray<double>? wrists, PageSetup setup, Language language, CancellationToken cancel)
-    {
-        var data = DataFiles.LoadDefault();
-        if (data.Data is not { } known) return new Made([.. data.Faults], null);
-        var read = PieceFile.ReadFrom(path, known);
-        if (read.Piece is not { } piece) return new Made([.. read.Faults], path);
-        // Sizes take longer than the rest: they are made beside it, and the drawings beside the pages.
-        var sizing = Task.Run(() => wrists is { } of ? Grader.Of(piece, known, new SizesRequest(of.IsEmpty ? UsualWrists.Few(piece, known) : of), null, cancel) : null, cancel);
-        var reckoned = Reckoning.Of(piece, known, request, cancel);
-        var drawing = Task.Run(() => DocumentFiles.Drawings(DocumentKinds.PatternSheet, reckoned, setup, language).ToArray(), cancel);
-        var sizes = await sizing.ConfigureAwait(false);
-        cancel.ThrowIfCancellationRequested();
-
-        // Everything is drawn before anything is written. A page whose letters cannot be printed is left out and said; the others are of use without it.
-        var files = new List<DocumentFile>();
-        foreach (var file in DocumentFiles.Pages(DocumentKinds.PatternSheet, reckoned, setup, language, sizes))
-        {
-            cancel.ThrowIfCancellationRequested();
-            files.Add(file);
-        }
-        files.AddRange(await drawing.ConfigureAwait(false));
-        if (SafeFile.MakeFolder(target) is { } refused) return new Made([refused], target);
-        var written = ImmutableArray.CreateBuilder<string>();
-        foreach (var file in files.Where(f => f.Faults.IsEmpty))
-        {
-            cancel.ThrowIfCancellationRequested();
-            var place = Path.Combine(target, FileStem.Of(path) + "-" + file.Name);
-            if (SafeFile.Write(place, file.Bytes.Span) is { } fault)
-                return new Made([written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
-            written.Add(place);
-        }
-        // Where on the page such a text would have stood says nothing about the piece file.
-        return new Made([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.ToImmutable() };
-    }
-
-    /// <summary>What came of it: the files that were written, and what is wrong and with which file.</summary>
-    private sealed record Made(ImmutableArray<Fault> Faults, string? File)
-    {
-        public Reckoned? Reckoned { get; init; }
-
-        public ImmutableArray<string> Written { get; init; } = [];
     }
 }

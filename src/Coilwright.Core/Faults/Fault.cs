@@ -344,6 +344,9 @@ public static class FaultCodes
     /// <summary>More labels than one file holds; {max}.</summary>
     public const string LabelsTooMany = "labels.too-many";
 
+    /// <summary>A colourway strings another order, or its beads stand in another order, than the piece.</summary>
+    public const string ColourwayOther = "colourway.other-order";
+
     /// <summary>An offer says no price.</summary>
     public const string BuyingNoPrice = "buying.no-price";
 

@@ -28,6 +28,9 @@ public sealed record PageSetup
     /// <summary>Whether all colours become greys of the same lightness.</summary>
     public bool Greyscale { get; init; }
 
+    /// <summary>Whether ink is spared: areas in pictures hardly tinted, so that lines and letters say what is what.</summary>
+    public bool InkSaving { get; init; }
+
     /// <summary>White at the left and right of an upright page, mm.</summary>
     public double SideMm { get; init; } = 21;
 

@@ -43,14 +43,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
                 .. Steps(),
                 .. OtherSizes(),
                 .. model.HasSeveralTurns ? LaidStraight() : [],
-                .. StripsFitUpright ? Array.Empty<Block>() : [new Block.NewPage(Turned: true)],
-                new Block.KeepTogether(
-                [
-                    new Block.Heading(2, _words.Strips),
-                    new Block.Paragraph(_words.StripsNote),
-                    new Block.Strip(pictures.CheckRuler, StripsDrawing.RulerWords(language)) { Caption = StripsDrawing.RulerWords(language) },
-                ]),
-                .. Strips(),
+                .. AtTrueSize(),
             ],
         };
     }
@@ -66,7 +59,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
     }
 
     // What another wrist changes; where anything lies over anything with how it lines up from wrist to wrist, and what the curve says in words.
-    private IEnumerable<Block> OtherSizes()
+    internal IEnumerable<Block> OtherSizes()
     {
         var graded = sizes is { All.IsEmpty: false } all ? new SizesPart(model, all, setup, language) : null;
         Block[] head = [new Block.Heading(2, _words.OtherSizes), .. graded?.Changes() ?? []];
@@ -81,6 +74,19 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
             : [.. head, new Block.KeepTogether([.. graded.Beads()]), new Block.KeepTogether([.. curve])];
     }
 
+    /// <summary>The strips, with a ruler to check the print by.</summary>
+    internal IEnumerable<Block> AtTrueSize() =>
+    [
+        .. StripsFitUpright ? Array.Empty<Block>() : [new Block.NewPage(Turned: true)],
+        new Block.KeepTogether(
+        [
+            new Block.Heading(2, _words.Strips),
+            new Block.Paragraph(_words.StripsNote),
+            new Block.Strip(pictures.CheckRuler, StripsDrawing.RulerWords(language)) { Caption = StripsDrawing.RulerWords(language) },
+        ]),
+        .. Strips(),
+    ];
+
     // The last two stay together: a page with one strip on it is a page for nothing.
     private Block[] Strips()
     {
@@ -91,7 +97,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
     // Upright the strips go on where there is room; only longer ones need the paper's long side.
     private bool StripsFitUpright => pictures.Strips.Max(s => s.Picture.WidthMm) <= setup.Paper.WidthMm - 2 * setup.SideMm;
 
-    private IEnumerable<Block> LaidStraight() =>
+    internal IEnumerable<Block> LaidStraight() =>
     [
         new Block.KeepTogether(
         [
@@ -112,13 +118,13 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         return string.Join(' ', says);
     }
 
-    private string Lead()
+    internal string Lead()
     {
         var fit = model.Reckoned.Fit;
         return Fill(_words.Lead, ("turns", fit.TurnsDesigned ?? fit.OverlapTurns), ("wristMm", model.Reckoned.WristMm));
     }
 
-    private IEnumerable<Block> MendFirst()
+    internal IEnumerable<Block> MendFirst()
     {
         if (model.MendFirst.IsEmpty) yield break;
         yield return new Block.Note(_words.MendFirst, [new Block.List(ListKind.Bulleted, [.. model.MendFirst.Select(notice =>
@@ -128,7 +134,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         })])]);
     }
 
-    private Block.Table FinishedSize()
+    internal Block.Table FinishedSize()
     {
         var (fit, mass) = (model.Reckoned.Fit, model.Reckoned.Mass);
         var ends = fit.EndsMeet ? Fill(_words.EndsMeet)
@@ -151,7 +157,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         return Fill(_words.Suits.Of(wrists), ("fromMm", wrists.FromMm), ("toMm", wrists.ToMm));
     }
 
-    private IEnumerable<RichText> Tools()
+    internal IEnumerable<RichText> Tools()
     {
         yield return _words.ToolShears;
         if (model.HasTurnedLoop) yield return _words.ToolPliers;
@@ -161,7 +167,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         yield return _words.ToolGoggles;
     }
 
-    private IEnumerable<RichText> Cautions()
+    internal IEnumerable<RichText> Cautions()
     {
         foreach (var caution in language.Cautions.OfMemoryWire) yield return caution;
         yield return language.Cautions.SmallParts;
@@ -170,7 +176,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
     // In large print and on a phone there is no width for seven columns: a bead's size and packs then stand behind its name, and on a phone its cost.
     private const int NameColumn = 2;
 
-    private Block.Table Materials()
+    internal Block.Table Materials()
     {
         var priced = model.Materials.KnownCost is not null;
         IEnumerable<(TableColumn Column, Func<MaterialLine, TableCell> Cell, bool IsWide)> all =
@@ -214,7 +220,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
 
     private string Buy(MaterialLine line) => line.Packs is { } packs ? PackWords.Of(packs, line.Bead.Description.Pack!, language, KeyedText.Own) : "";
 
-    private IEnumerable<Block> MaterialsNotes()
+    internal IEnumerable<Block> MaterialsNotes()
     {
         var note = _words.MaterialsNote;
         if (model.Materials.KnownCost is { } cost)

@@ -182,6 +182,7 @@ internal static class EnglishFaults
         [FaultCodes.LabelsDoNotFit] = new("The labels take {acrossMm} by {downMm} mm with their margins and gaps.", "The paper is {paperAcrossMm} by {paperDownMm} mm.", "Check the figures of the sheet, and the paper."),
         [FaultCodes.LabelsTooSmall] = new("A label of {value} mm has no room for what stands on it.", "It must be {leastAcrossMm} by {leastDownMm} mm at least.", "Take a sheet of larger labels."),
         [FaultCodes.LabelsTooMany] = new("{value} labels are too many for one file.", "There may be {max} at most.", "Pack the kits in smaller batches."),
+        [FaultCodes.ColourwayOther] = new("{value} is no colourway of this piece.", "A colourway strings the same order, with its beads listed in the same order.", "Make it from the piece as a colourway, or string its order anew."),
         [FaultCodes.DocumentGlyphsMissing] = new("\"{value}\" holds characters that cannot be printed: {characters}{?more: and {more} more}.",
             "The printed page has the Latin letters of Europe, figures and common signs.",
             "Write it with those, or print the HTML page, which borrows letters from your own machine."),

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Coilwright.Core.Making;
 using Coilwright.Core.Measures;
+using Coilwright.Core.Pieces;
 
 namespace Coilwright.Wording.EnglishWords;
 
@@ -11,6 +12,30 @@ internal static class EnglishPattern
     {
         SoFar = "{beads} {beads:bead|beads} so far, {alongMm:length} along the wire.",
         InAll = "{beads} {beads:bead|beads} in all, {alongMm:length} along the wire.",
+        Foot = "{title}, pattern",
+        By = "Designed by {by}",
+        AtAGlance = "At a glance",
+        Level = "Level",
+        Levels = new Dictionary<PatternLevel, string>
+        {
+            [PatternLevel.Beginner] = "for a first piece",
+            [PatternLevel.Intermediate] = "for someone who has strung a few",
+            [PatternLevel.Advanced] = "for practised hands",
+        }.ToFrozenDictionary(),
+        Time = "Time",
+        TimeIs = "about{?hours: {hours} h}{?minutes: {minutes} min}",
+        Techniques = "What you need to know",
+        FiguresNote = "Each figure shows a step’s new beads in full and those before them pale; string from left to right, the way the arrow points. The little coil is the piece "
+            + "seen from its starting end, which the dot marks: the thick line is where you are.",
+        Figure = "Figure {number}",
+        SeeFigure = "(Figure {number})",
+        FigureAlt = "Beads {first} to {last} in full{?before:, after {before} that are strung already}.",
+        Top = "top",
+        Colourways = "Colourways",
+        ColourwaysNote = "The same order in other colours. Letters and steps stay as they are.",
+        Colourway = "Colourway",
+        Care = "Care",
+        Usage = "What you may do with this pattern",
         Slips = new Dictionary<ProofSlip, string>
         {
             [ProofSlip.LetterUnknown] = "“{said}”: the piece has no bead of that letter. Its letters are {known}.",

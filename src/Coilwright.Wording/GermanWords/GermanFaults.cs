@@ -183,6 +183,7 @@ internal static class GermanFaults
         [FaultCodes.LabelsDoNotFit] = new("Die Etiketten nehmen mit Rändern und Abständen {acrossMm} mal {downMm} mm ein.", "Das Papier misst {paperAcrossMm} mal {paperDownMm} mm.", "Die Zahlen des Bogens und das Papier prüfen."),
         [FaultCodes.LabelsTooSmall] = new("Auf einem Etikett von {value} mm ist kein Platz für das, was daraufsteht.", "Es muss mindestens {leastAcrossMm} mal {leastDownMm} mm messen.", "Einen Bogen mit größeren Etiketten nehmen."),
         [FaultCodes.LabelsTooMany] = new("{value} Etiketten sind zu viele für eine Datei.", "Höchstens {max} sind möglich.", "Die Packungen in kleineren Mengen machen."),
+        [FaultCodes.ColourwayOther] = new("{value} ist keine Farbvariante dieses Stücks.", "Eine Farbvariante hat dieselbe Reihenfolge, und ihre Perlen stehen in derselben Folge in der Liste.", "Sie aus dem Stück als Farbvariante machen, oder ihre Reihenfolge neu auffädeln."),
         [FaultCodes.DocumentGlyphsMissing] = new("„{value}“ enthält Zeichen, die nicht gedruckt werden können: {characters}{?more: und {more} weitere}.",
             "Die gedruckte Seite kennt die lateinischen Buchstaben Europas, Ziffern und gebräuchliche Zeichen.",
             "Mit diesen schreiben, oder die HTML-Seite drucken: Sie leiht sich Buchstaben vom eigenen Rechner."),

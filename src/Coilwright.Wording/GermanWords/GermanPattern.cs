@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Coilwright.Core.Making;
 using Coilwright.Core.Measures;
+using Coilwright.Core.Pieces;
 
 namespace Coilwright.Wording.GermanWords;
 
@@ -11,6 +12,30 @@ internal static class GermanPattern
     {
         SoFar = "Bis hier {beads} {beads:Perle|Perlen}, {alongMm:length} am Draht entlang.",
         InAll = "Insgesamt {beads} {beads:Perle|Perlen}, {alongMm:length} am Draht entlang.",
+        Foot = "{title}, Anleitung",
+        By = "Entworfen von {by}",
+        AtAGlance = "Auf einen Blick",
+        Level = "Schwierigkeit",
+        Levels = new Dictionary<PatternLevel, string>
+        {
+            [PatternLevel.Beginner] = "für ein erstes Stück",
+            [PatternLevel.Intermediate] = "mit etwas Übung",
+            [PatternLevel.Advanced] = "für geübte Hände",
+        }.ToFrozenDictionary(),
+        Time = "Zeit",
+        TimeIs = "etwa{?hours: {hours} Std.}{?minutes: {minutes} Min.}",
+        Techniques = "Was man können sollte",
+        FiguresNote = "Jede Abbildung zeigt die neuen Perlen eines Schritts voll und die davor blass; aufgefädelt wird von links nach rechts, wie der Pfeil zeigt. Die kleine Spirale ist das Stück, "
+            + "von seinem Anfang her gesehen, den der Punkt markiert: Die dicke Linie ist die Stelle, an der man ist.",
+        Figure = "Abbildung {number}",
+        SeeFigure = "(Abbildung {number})",
+        FigureAlt = "Perlen {first} bis {last} voll gezeichnet{?before:, nach {before} schon aufgefädelten}.",
+        Top = "oben",
+        Colourways = "Farbvarianten",
+        ColourwaysNote = "Dieselbe Reihenfolge in anderen Farben. Buchstaben und Schritte bleiben, wie sie sind.",
+        Colourway = "Variante",
+        Care = "Pflege",
+        Usage = "Was mit dieser Anleitung erlaubt ist",
         Slips = new Dictionary<ProofSlip, string>
         {
             [ProofSlip.LetterUnknown] = "„{said}“: Das Stück hat keine Perle mit diesem Buchstaben. Seine Buchstaben sind {known}.",

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Grading;
+using Coilwright.Core.Readings;
+using Coilwright.Documents;
+using Coilwright.Documents.Pages;
+using Coilwright.Storage;
+using Coilwright.Wording;
+
+namespace Coilwright.Cli.Calling;
+
+/// <summary>Writes a document of a piece into a folder, for every verb that does.</summary>
+internal static class DocumentWriting
+{
+    /// <summary>Stands for the wrists that nobody has to name.</summary>
+    public const string UsualSizes = "usual";
+
+    /// <summary>Reads a piece, and writes a document of it with its drawings.</summary>
+    public static async Task<DocumentsWritten> WriteAsync(DocumentKind kind, string path, string target, ReckonRequest request, ImmutableArray<double>? wrists, PageSetup setup, Language language, CancellationToken cancel)
+    {
+        var data = DataFiles.LoadDefault();
+        if (data.Data is not { } known) return new DocumentsWritten([.. data.Faults], null);
+        var read = PieceFile.ReadFrom(path, known);
+        if (read.Piece is not { } piece) return new DocumentsWritten([.. read.Faults], path);
+        // Sizes take longer than the rest: they are made beside it, and the drawings beside the pages.
+        var sizing = Task.Run(() => wrists is { } of ? Grader.Of(piece, known, new SizesRequest(of.IsEmpty ? UsualWrists.Few(piece, known) : of), null, cancel) : null, cancel);
+        var reckoned = Reckoning.Of(piece, known, request, cancel);
+        var drawing = Task.Run(() => DocumentFiles.Drawings(kind, reckoned, setup, language).ToArray(), cancel);
+        var sizes = await sizing.ConfigureAwait(false);
+        cancel.ThrowIfCancellationRequested();
+
+        // Everything is drawn before anything is written. A page whose letters cannot be printed is left out and said; the others are of use without it.
+        var files = new List<DocumentFile>();
+        foreach (var file in DocumentFiles.Pages(kind, reckoned, setup, language, sizes))
+        {
+            cancel.ThrowIfCancellationRequested();
+            files.Add(file);
+        }
+        files.AddRange(await drawing.ConfigureAwait(false));
+        if (SafeFile.MakeFolder(target) is { } refused) return new DocumentsWritten([refused], target);
+        var written = ImmutableArray.CreateBuilder<string>();
+        foreach (var file in files.Where(f => f.Faults.IsEmpty))
+        {
+            cancel.ThrowIfCancellationRequested();
+            var place = Path.Combine(target, FileStem.Of(path) + "-" + file.Name);
+            if (SafeFile.Write(place, file.Bytes.Span) is { } fault)
+                return new DocumentsWritten([written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
+            written.Add(place);
+        }
+        // Where on the page such a text would have stood says nothing about the piece file.
+        return new DocumentsWritten([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.ToImmutable() };
+    }
+}
+
+/// <summary>What came of it: the files that were written, and what is wrong and with which file.</summary>
+internal sealed record DocumentsWritten(ImmutableArray<Fault> Faults, string? File)
+{
+    public Reckoned? Reckoned { get; init; }
+
+    public ImmutableArray<string> Written { get; init; } = [];
+}

@@ -15,8 +15,9 @@ namespace Coilwright.Documents.Patterns;
 /// <summary>Puts a pattern together: which block comes after which, and nothing reckoned.</summary>
 internal sealed class PatternComposition(PatternSheetModel model, PatternSheetComposition sheet, PatternSheetPictures pictures, ImmutableArray<Piece> colourways, PageSetup setup, Language language)
 {
-    // Room on the cover beneath the coil: title and lead above it, what is told at a glance below.
-    private const double BesideCoverMm = 158, LeastCoilMm = 30;
+    // What the cover has beside the coil: title and lead above it, what is told at a glance below; and about what each line of hers adds. Where that leaves the coil
+    // too little, what is told at a glance goes on to the next page.
+    private const double BesideCoverMm = 160, RowMm = 8, LineMm = 5.7, LineLetters = 84, LeastCoilHighMm = 70, LeastCoilMm = 30;
 
     // A figure's share of the width beside its step's words.
     private const double WordsShare = 9, FigureShare = 10, GutterMm = 6;
@@ -46,7 +47,6 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
                 .. Cover(title),
                 new Block.NewPage(),
                 new Block.KeepTogether([new Block.Heading(2, _sheet.Materials), sheet.Materials(), .. sheet.MaterialsNotes()]),
-                .. WhatItTakes(),
                 new Block.Note(language.Report.Cautions, [new Block.List(ListKind.Bulleted, [.. sheet.Cautions()])]),
                 new Block.NewPage(),
                 new Block.Heading(2, _sheet.Steps),
@@ -68,10 +68,12 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         yield return new Block.Paragraph(sheet.Lead(), ParagraphLook.Lead);
         if (_notes.By is { Length: > 0 } by) yield return new Block.Paragraph(RichText.Quiet(Fill(_words.By, ("by", KeyedText.Own(by)))));
         var options = new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = (setup.Paper.WidthMm - 2 * setup.SideMm) / setup.Enlarged, Language = language, Typeface = HouseSans.Instance };
-        var room = (setup.Paper.HeightMm - BesideCoverMm) / setup.Enlarged;
+        var hers = Lines(_notes.Introduction).Sum(line => Math.Ceiling(line.Length / LineLetters) * LineMm + 2)
+            + RowMm * ((_notes.By is null ? 0 : 1) + (_notes.Level is null ? 0 : 1.6) + (_notes.Minutes is null ? 0 : 1));
+        var room = Math.Max(LeastCoilHighMm, setup.Paper.HeightMm - BesideCoverMm - hers) / setup.Enlarged;
         if (CoilViewDrawing.Within(model.Reckoned, room, LeastCoilMm, options) is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true };
         foreach (var block in Paragraphs(_notes.Introduction)) yield return block;
-        yield return new Block.KeepTogether([new Block.Heading(2, _words.AtAGlance), AtAGlance()]);
+        foreach (var block in GlanceAndTools()) yield return block;
         foreach (var block in sheet.MendFirst()) yield return block;
     }
 
@@ -86,12 +88,17 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         return size with { Name = _words.AtAGlance, Rows = [.. own, .. size.Rows] };
     }
 
-    private IEnumerable<Block> WhatItTakes()
+    // Side by side, as on the sheet; in large print there is no width for two.
+    private Block[] GlanceAndTools()
     {
-        Block[] tools = [new Block.Heading(2, _sheet.Tools), new Block.List(ListKind.Bulleted, [.. sheet.Tools()])];
-        if (_notes.Techniques.IsEmpty) return [new Block.KeepTogether([.. tools])];
-        Block[] techniques = [new Block.Heading(2, _words.Techniques), new Block.List(ListKind.Bulleted, [.. _notes.Techniques.Select(t => (RichText)KeyedText.Own(t))])];
-        return setup.LargePrint ? [.. tools, .. techniques] : [new Block.Beside([new BesideCell(1, [.. tools]), new BesideCell(1, [.. techniques])])];
+        Block[] glance = [new Block.Heading(2, _words.AtAGlance), AtAGlance()];
+        Block[] tools =
+        [
+            new Block.Heading(2, _sheet.Tools), new Block.List(ListKind.Bulleted, [.. sheet.Tools()]),
+            .. _notes.Techniques.IsEmpty ? Array.Empty<Block>()
+                : [new Block.Heading(2, _words.Techniques), new Block.List(ListKind.Bulleted, [.. _notes.Techniques.Select(t => (RichText)KeyedText.Own(t))])],
+        ];
+        return setup.LargePrint ? [.. glance, .. tools] : [new Block.Beside([new BesideCell(11, [.. glance]), new BesideCell(8, [.. tools])])];
     }
 
     private IEnumerable<Block> Steps()

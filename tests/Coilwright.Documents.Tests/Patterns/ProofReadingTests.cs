@@ -71,7 +71,7 @@ public class ProofReadingTests
     [Fact]
     public void A_text_as_long_as_is_accepted_is_read()
     {
-        var text = string.Concat(Enumerable.Repeat("12 1/2 in, 3.25 mm or 5 B; ", PatternNotes.MostText / 27 + 1))[..StepText.MostText];
+        var text = string.Concat(Enumerable.Repeat("12 1/2 in, 3.25 mm or 5 B; ", PatternNotes.MostText / 27 + 1))[..PatternNotes.MostText];
         Assert.NotEmpty(Slips("tuft.1", text));
         Assert.Equal([], Slips("tuft.1", string.Concat(Enumerable.Repeat("5 B ", PatternNotes.MostText / 4))));
     }

@@ -55,7 +55,7 @@ public sealed class StepFigureDrawing
         var before = strung.First;
         while (before > 0 && lie.BeadMiddleMm(strung.First) - lie.BeadMiddleMm(before - 1) < BeforeMm) before--;
         var (first, last) = (before, strung.End - 1);
-        double Long(int from, int to) => Right(to) - Left(from);
+        double Long(int from, int to) => Ends(from, to) is var (left, right) ? right - left : 0;
         var scale = Scales.FirstOrDefault(s => Long(first, last) * s <= room, Scales[^1]);
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var y = AirMm;
@@ -75,9 +75,17 @@ public sealed class StepFigureDrawing
         { Language = _style.Language.Code };
     }
 
-    private double Left(int bead) => _reckoned.Lie.BeadMiddleMm(bead) - FigureOf(bead, 1).Figure.Silhouette.HalfLengthMm;
-
-    private double Right(int bead) => _reckoned.Lie.BeadMiddleMm(bead) + FigureOf(bead, 1).Figure.Silhouette.HalfLengthMm;
+    // How far some beads reach: not the outer two's ends, where a focal overhangs them.
+    private (double Left, double Right) Ends(int from, int to)
+    {
+        double left = double.MaxValue, right = double.MinValue;
+        for (var i = from; i <= to; i++)
+        {
+            var half = FigureOf(i, 1).Figure.Silhouette.HalfLengthMm;
+            (left, right) = (Math.Min(left, _reckoned.Lie.BeadMiddleMm(i) - half), Math.Max(right, _reckoned.Lie.BeadMiddleMm(i) + half));
+        }
+        return (left, right);
+    }
 
     private (KindCount Kind, BeadFigure Figure) FigureOf(int bead, double scale)
     {
@@ -91,7 +99,8 @@ public sealed class StepFigureDrawing
     // One line of beads; gives where it ends.
     private double Row(int from, int to, StringingStep strung, double scale, double topMm, bool isLast, ImmutableArray<Mark>.Builder marks)
     {
-        var shift = AirMm - Left(from) * scale;
+        var ends = Ends(from, to);
+        var shift = AirMm - ends.Left * scale;
         double half = 0;
         for (var i = from; i <= to; i++) half = Math.Max(half, FigureOf(i, scale).Figure.Silhouette.HalfWidthMm);
         ImmutableArray<DrawnBead> drawn =
@@ -105,7 +114,7 @@ public sealed class StepFigureDrawing
         ];
         var row = ImmutableArray.CreateBuilder<Mark>();
         var wire = new Pen(_style.Inks.Steel, Math.Max(0.3, _reckoned.Piece.Wire.WireMm * scale));
-        double left = Left(from) * scale + shift, right = Right(to) * scale + shift;
+        double left = ends.Left * scale + shift, right = ends.Right * scale + shift;
         row.Add(new Line(new Point(from == 0 ? left : 0, 0), new Point(right + (isLast ? ArrowMm - 1.2 : ArrowMm), 0), wire));
         if (from == 0) row.Add(new Line(new Point(left, -2.2), new Point(left, 2.2), new Pen(_style.Inks.Accent, 0.5)) { Class = "start" });
         if (isLast)

@@ -17,6 +17,8 @@ public enum ListKind
 
     /// <summary>The sheet of labels in use, and which version of which piece labels were made of last: lines of text, the bench's own.</summary>
     Labels,
+    /// <summary>How far the stringing of each piece has come: lines of text, the bench's own.</summary>
+    Places,
 }
 
 /// <summary>A list as it was kept.</summary>
@@ -65,6 +67,7 @@ internal static class ListNames
         ListKind.Wire => "wire",
         ListKind.Costs => "costs",
         ListKind.Labels => "labels",
+        ListKind.Places => "places",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

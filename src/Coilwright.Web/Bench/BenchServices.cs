@@ -45,6 +45,7 @@ internal static class BenchServices
         services.AddSingleton<CostsDesk>();
         services.AddSingleton<PriceDesk>();
         services.AddSingleton<KitDesk>();
+        services.AddSingleton<StringingPlaces>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<JobList>();

@@ -59,6 +59,41 @@
       }));
     },
 
+    // Keeps the screen from going dark while her hands are full, where the browser can; it gives that up by itself while another page is looked at.
+    stayAwake() {
+      let held = null;
+      let over = false;
+      const hold = async () => {
+        if (over || !navigator.wakeLock || document.visibilityState !== 'visible') return;
+        try {
+          held = await navigator.wakeLock.request('screen');
+          if (over) held.release();
+        } catch {
+          // A nearly empty battery comes first.
+        }
+      };
+      document.addEventListener('visibilitychange', hold);
+      hold();
+      return { stop() { over = true; document.removeEventListener('visibilitychange', hold); held?.release(); } };
+    },
+
+    // Reads a text aloud, in place of one that is still being read. False where the browser has no voice: one that has begins within seconds.
+    speak(text, language) {
+      const speech = window.speechSynthesis;
+      if (!speech) return false;
+      speech.cancel();
+      return new Promise(told => {
+        const said = new SpeechSynthesisUtterance(text);
+        said.lang = language;
+        said.onstart = () => told(true);
+        said.onerror = e => told(e.error === 'canceled' || e.error === 'interrupted');
+        setTimeout(() => told(speech.speaking && speech.getVoices().length > 0), 4000);
+        speech.speak(said);
+      });
+    },
+
+    hush() { window.speechSynthesis?.cancel(); },
+
     // Settings are shown at once and kept in a cookie, so that the next page is drawn with them.
     keepLook(cookie, text, light, textSize, language) {
       const year = 365 * 24 * 3600;
@@ -115,6 +150,22 @@
     if (!button) return;
     e.preventDefault();
     button.click();
+  });
+
+  // Stringing: on and back by the keys that a pedal sends too. Held down it does not run on; what is focused keeps its own keys.
+  const pedal = new Map([[' ', 'next'], ['Enter', 'next'], ['ArrowRight', 'next'], ['ArrowDown', 'next'], ['PageDown', 'next'], ['ArrowLeft', 'back'], ['ArrowUp', 'back'], ['PageUp', 'back']]);
+  document.addEventListener('keydown', e => {
+    const way = pedal.get(e.key);
+    if (!way || e.ctrlKey || e.metaKey || e.altKey || !document.querySelector('[data-pedal]')) return;
+    const focused = e.target instanceof Element ? e.target : document.body;
+    if (focused.closest('input, select, textarea') || ((e.key === ' ' || e.key === 'Enter') && focused.closest('a, button'))) return;
+    e.preventDefault();
+    if (!e.repeat) document.querySelector(`button[data-pedal="${way}"]:enabled`)?.click();
+  });
+  // After a tap on a button the keys go on and back again, and do not press it once more.
+  document.addEventListener('click', e => {
+    const button = e.detail > 0 && e.target instanceof Element && document.querySelector('[data-pedal]') ? e.target.closest('.stringing button') : null;
+    button?.blur();
   });
 
   // The page lost the program. The framework tells by this event; a page that it cannot take up again is loaded anew, with what was kept.

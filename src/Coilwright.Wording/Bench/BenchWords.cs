@@ -27,6 +27,12 @@ public sealed record BenchWords
     /// <summary>The page of a piece's pattern sheet.</summary>
     public required SheetPageWords Sheet { get; init; }
 
+    /// <summary>The page that leads through the stringing.</summary>
+    public required StringingGuideWords Stringing { get; init; }
+
+    /// <summary>The page where the pattern is written.</summary>
+    public required PatternPageWords PatternPage { get; init; }
+
     /// <summary>What she does to the order, and what the bench says to it.</summary>
     public required EditWords Edit { get; init; }
 

@@ -13,6 +13,8 @@ internal static class EnglishBench
         Order = EnglishBenchOrder.Make(),
         Pieces = EnglishBenchPieces.Make(),
         Sheet = EnglishBenchSheet.Make(),
+        Stringing = EnglishBenchStringing.Make(),
+        PatternPage = EnglishBenchPatternPage.Make(),
         Edit = EnglishBenchEdit.Make(),
         Form = EnglishBenchForm.Make(),
         BeadForm = EnglishBenchBeadForm.Make(),

@@ -13,6 +13,8 @@ internal static class GermanBench
         Order = GermanBenchOrder.Make(),
         Pieces = GermanBenchPieces.Make(),
         Sheet = GermanBenchSheet.Make(),
+        Stringing = GermanBenchStringing.Make(),
+        PatternPage = GermanBenchPatternPage.Make(),
         Edit = GermanBenchEdit.Make(),
         Form = GermanBenchForm.Make(),
         BeadForm = GermanBenchBeadForm.Make(),

@@ -17,6 +17,7 @@ public enum ListKind
 
     /// <summary>The sheet of labels in use, and which version of which piece labels were made of last: lines of text, the bench's own.</summary>
     Labels,
+
     /// <summary>How far the stringing of each piece has come: lines of text, the bench's own.</summary>
     Places,
 }

@@ -45,10 +45,7 @@ public sealed record PatternPageWords
     /// <summary>Who designed it.</summary>
     public required string By { get; init; }
 
-    /// <summary>Keeps what was typed.</summary>
-    public required string Keep { get; init; }
-
-    /// <summary>Throws away what was typed and not kept.</summary>
+    /// <summary>Leaves a step without words of her own.</summary>
     public required string Leave { get; init; }
 
     /// <summary>Something was typed and not kept yet.</summary>
@@ -66,8 +63,8 @@ public sealed record PatternPageWords
     /// <summary>The box for them: {step}.</summary>
     public required string OwnWords { get; init; }
 
-    /// <summary>Goes on writing them.</summary>
-    public required string ChangeOwn { get; init; }
+    /// <summary>They fit the step as it is now, word for word.</summary>
+    public required string StillFits { get; init; }
 
     /// <summary>Takes them away, so that the language says the step again.</summary>
     public required string TakeAway { get; init; }

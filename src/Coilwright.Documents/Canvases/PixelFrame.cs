@@ -24,7 +24,7 @@ public sealed record PixelFrame(int WidthPx, int HeightPx)
     /// <summary>Longest side: three printed pages at 300 to the inch. Our choice.</summary>
     public const int MostPx = 10_000;
 
-    /// <summary>Most pixels in all: 160 MB while one is drawn. Our choice.</summary>
+    /// <summary>Most pixels in all: some 200 MB while one is drawn. Our choice.</summary>
     public const int MostPixels = 40_000_000;
 
     /// <summary>Whether a picture of that size is drawn at all.</summary>

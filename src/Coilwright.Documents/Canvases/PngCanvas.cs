@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Coilwright.Core.Colour;
 using Coilwright.Core.Faults;
 using Coilwright.Documents.Drawing;
@@ -16,6 +17,12 @@ public static class PngCanvas
 {
     private static readonly Lazy<SKTypeface> Regular = new(() => Load(FaceStyle.Regular)), Bold = new(() => Load(FaceStyle.Bold));
 
+    private const int Channels = 4;
+
+    // Skia parts a pixel into four each way and no finer: a near-level edge would show steps. It draws twice as fine, and what is kept is the mean. Band by band, so that the
+    // finer pixels take no more room for a large picture than for a small one.
+    private const int Finer = 2, BandPx = 256;
+
     // Of the picture's own millimetres: nothing that is drawn is smaller, and no frame is divided by nothing.
     private const double LeastMm = 0.01;
 
@@ -29,18 +36,22 @@ public static class PngCanvas
 
         var drawn = Drawn(picture);
         var scale = frame.PixelsPerMm(drawn);
-        using var surface = SKSurface.Create(new SKImageInfo(frame.WidthPx, frame.HeightPx, SKColorType.Rgba8888, SKAlphaType.Opaque, SKColorSpace.CreateSrgb()))
-            ?? throw new InsufficientMemoryException($"There is no room for {frame.WidthPx} x {frame.HeightPx} pixels.");
-        var canvas = surface.Canvas;
-        canvas.Clear(Colour(frame.Ground));
-        canvas.Translate((float)(frame.WidthPx / 2.0 - drawn.Middle.XMm * scale), (float)(frame.HeightPx / 2.0 - drawn.Middle.YMm * scale));
-        canvas.Scale((float)scale);
-        using (var hand = new PngHand(canvas)) hand.Draw(picture.Marks);
-        canvas.Flush();
-        using var image = surface.Snapshot();
-        using var pixels = image.PeekPixels()!;
-        using var file = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 6))!;
-        return new DrawnDocument(file.ToArray(), []);
+        var pixels = new byte[frame.WidthPx * frame.HeightPx * Channels];
+        var fine = Sheet(frame.WidthPx * Finer, Math.Min(frame.HeightPx, BandPx) * Finer);
+        using var surface = SKSurface.Create(fine) ?? throw new InsufficientMemoryException($"There is no room for {fine.Width} x {fine.Height} pixels.");
+        using (var hand = new PngHand(surface.Canvas))
+            for (var top = 0; top < frame.HeightPx; top += BandPx)
+            {
+                surface.Canvas.ResetMatrix();
+                surface.Canvas.Clear(Colour(frame.Ground));
+                surface.Canvas.Scale(Finer);
+                surface.Canvas.Translate((float)(frame.WidthPx / 2.0 - drawn.Middle.XMm * scale), (float)(frame.HeightPx / 2.0 - top - drawn.Middle.YMm * scale));
+                surface.Canvas.Scale((float)scale);
+                hand.Draw(picture.Marks);
+                using var band = surface.PeekPixels();
+                Mean(band, pixels.AsSpan(top * frame.WidthPx * Channels), frame.WidthPx, Math.Min(BandPx, frame.HeightPx - top));
+            }
+        return new DrawnDocument(Encoded(pixels, Sheet(frame.WidthPx, frame.HeightPx)), []);
     }
 
     /// <summary>The box of what is drawn in a picture, mm, inside what clips leave of it; the whole sheet where nothing is.</summary>
@@ -64,6 +75,39 @@ public static class PngCanvas
     internal static SKTypeface Typeface(TextWeight weight) => (weight == TextWeight.Bold ? Bold : Regular).Value;
 
     internal static SKColor Colour(Srgb ink) => new(ink.Red, ink.Green, ink.Blue);
+
+    private static SKImageInfo Sheet(int widthPx, int heightPx) => new(widthPx, heightPx, SKColorType.Rgba8888, SKAlphaType.Opaque, SKColorSpace.CreateSrgb());
+
+    private static void Mean(SKPixmap fine, Span<byte> to, int widthPx, int heightPx)
+    {
+        var from = fine.GetPixelSpan<byte>();
+        for (var y = 0; y < heightPx; y++)
+        {
+            ReadOnlySpan<byte> upper = from.Slice(y * Finer * fine.RowBytes, fine.RowBytes), lower = from.Slice((y * Finer + 1) * fine.RowBytes, fine.RowBytes);
+            var row = to.Slice(y * widthPx * Channels, widthPx * Channels);
+            for (var x = 0; x < widthPx; x++)
+                for (var c = 0; c < Channels; c++)
+                {
+                    var at = x * Finer * Channels + c;
+                    row[x * Channels + c] = (byte)((upper[at] + upper[at + Channels] + lower[at] + lower[at + Channels] + 2) / 4);
+                }
+        }
+    }
+
+    private static byte[] Encoded(byte[] pixels, SKImageInfo sheet)
+    {
+        var pinned = GCHandle.Alloc(pixels, GCHandleType.Pinned);
+        try
+        {
+            using var map = new SKPixmap(sheet, pinned.AddrOfPinnedObject());
+            using var file = map.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 6)) ?? throw new InvalidDataException("The pixels could not be written as PNG.");
+            return file.ToArray();
+        }
+        finally
+        {
+            pinned.Free();
+        }
+    }
 
     private static SKTypeface Load(FaceStyle style)
     {

@@ -6,7 +6,6 @@ using Coilwright.Documents.BeadCards;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.CoilView;
 using Coilwright.Documents.Drawing;
-using Coilwright.Documents.Layout;
 using Coilwright.Documents.Tests.Rendering;
 using Coilwright.Documents.TurnRows;
 using Coilwright.Documents.Typefaces;
@@ -28,6 +27,13 @@ public class PngCanvasTests
         _ => TurnRowsDrawing.Of(DrawnPieces.Reckoned("focal"), new TurnRowsOptions()),
     };
 
+    private static Picture Wordless(Picture picture)
+    {
+        return picture with { Marks = Without(picture.Marks) };
+
+        static ImmutableArray<Mark> Without(ImmutableArray<Mark> marks) => [.. marks.Where(m => m is not Text).Select(m => m is Group group ? group with { Marks = Without(group.Marks) } : m)];
+    }
+
     // The frame that a picture with a paper fills to its edges: millimetre for millimetre what the SVG is.
     private static (Png Ours, Png Theirs) Both(Picture picture, int widthPx)
     {
@@ -43,10 +49,11 @@ public class PngCanvasTests
     [InlineData("turns")]
     public void It_is_the_picture_that_another_renderer_draws_of_the_SVG(string drawing)
     {
-        var (ours, theirs) = Both(Drawing(drawing), 1000);
+        // Words are set by the other renderer in the face that the machine has; they have a test of their own.
+        var (ours, theirs) = Both(Wordless(Drawing(drawing)), 1000);
         Assert.Equal((theirs.Width, theirs.Height), (ours.Width, ours.Height));
-        // Edges fall between pixels and words are set in the face that the machine has: of every place the mean over 8 x 8 pixels is compared, and letters are a small
-        // part of the sheet. A bead in a wrong place or colour changes hundreds of such places by tens of steps.
+        // Edges fall between pixels: of every place the mean over 8 x 8 pixels is compared. An edge that is known to an eighth of a pixel moves it by at most a 64th of the
+        // contrast, 4 steps of 255; in a place full of fine lines a few such come together. A bead in a wrong place or colour changes many places by tens of steps.
         const int cell = 8;
         var off = new List<double>();
         for (var top = 0; top + cell <= ours.Height; top += cell)
@@ -64,7 +71,7 @@ public class PngCanvasTests
                 off.Add(sum.Max(s => Math.Abs(s)) / (cell * cell));
             }
         Assert.True(off.Average() < 1, $"mean {off.Average()}");
-        Assert.True(off.Count(o => o > 12) < 0.03 * off.Count, $"{off.Count(o => o > 12)} of {off.Count}");
+        Assert.True(off.Max() < 12, $"{off.Max()}");
         Assert.True(ours.Colours > 100);
     }
 
@@ -81,9 +88,9 @@ public class PngCanvasTests
         var far = 0;
         for (var y = 0; y < 400; y++)
             for (var x = 0; x < 800; x++)
-                if (Math.Max(Math.Abs(ours[x, y].Red - theirs[x, y].Red), Math.Abs(ours[x, y].Blue - theirs[x, y].Blue)) > 3) far++;
-        // Only on edges, of which there are about 2,800 pixels, may the two weigh a pixel's share otherwise: and they do on few of them by more than an eighth.
-        Assert.InRange(far, 0, 1400);
+                if (Math.Max(Math.Abs(ours[x, y].Red - theirs[x, y].Red), Math.Abs(ours[x, y].Blue - theirs[x, y].Blue)) > 0.125 * 0xe8) far++;
+        // Ours know an edge's place to an eighth of a pixel, theirs to a fifteenth: on some of the about 3,000 pixels on edges both together come to more than an eighth.
+        Assert.InRange(far, 0, 60);
         foreach (var (x, y, colour) in new[] { (100, 200, Red), (200, 200, Ground), (580, 100, Blue), (580, 200, Red), (690, 200, Ground), (30, 380, Red), (90, 380, Ground), (790, 10, Ground) })
             Assert.Equal((colour.Red, colour.Green, colour.Blue, (byte)255), ours[x, y]);
     }
@@ -98,9 +105,10 @@ public class PngCanvasTests
         var across = Enumerable.Range(0, width).Count(x => png[x, height / 2].Blue < 0x80);
         var down = Enumerable.Range(0, height).Count(y => png[width / 2, y].Blue < 0x80);
         var scale = share * Math.Min(width / 30.0, height / 20.0);
-        // A pixel that is covered by less than half does not count: one at each edge.
-        Assert.InRange(across, 30 * scale - 1, 30 * scale + 1);
-        Assert.InRange(down, 20 * scale - 1, 20 * scale + 1);
+        // At each edge a pixel counts when half of it is covered, and the edge is known to an eighth of a pixel.
+        const double off = 2 * (0.5 + 0.125);
+        Assert.InRange(across, 30 * scale - off, 30 * scale + off);
+        Assert.InRange(down, 20 * scale - off, 20 * scale + off);
         // In its middle: as much ground on the left as on the right, to the pixel that both edges share.
         Assert.InRange(Enumerable.Range(0, width).TakeWhile(x => png[x, height / 2].Blue >= 0x80).Count() - (width - across) / 2.0, -1, 1);
     }, iter: 60);

@@ -30,6 +30,9 @@ public static class DocumentKinds
     /// <param name="colourways">The same order in other colours.</param>
     public static DocumentKind Pattern(params ImmutableArray<Piece> colourways) =>
         new("pattern", (reckoned, sizes, setup, language) => PatternDocument.Of(reckoned, sizes, colourways, setup, language), (_, _) => []);
+
+    /// <summary>Those that are sold with a piece, in the order in which they are told.</summary>
+    public static ImmutableArray<DocumentKind> All { get; } = [Pattern(), PatternSheet];
 }
 
 /// <summary>One file of a document.</summary>

@@ -78,6 +78,12 @@ public static class UsageCodes
     /// <summary>A sheet of labels is not two to four pairs of numbers with an x between them.</summary>
     public const string LabelsForm = "usage.labels-form";
 
+    /// <summary>A size of pictures is not width x height in pixels within what is drawn; {min}, {max}, {all}.</summary>
+    public const string PixelsForm = "usage.pixels-form";
+
+    /// <summary>More sizes of pictures are asked for than a pack holds; {max}.</summary>
+    public const string TooManySizes = "usage.too-many-sizes";
+
     /// <summary>Something else about the call, in the parser's own words.</summary>
     public const string CallOther = "usage.other";
 

@@ -30,6 +30,8 @@ internal static class HelpPage
         ("kit", "{piece} --out {folder} --labels 3x8,63.5x33.9,7.2x12.9,2.5x0"),
         ("price", "{piece} --costs {costs}"),
         ("price", "{piece} --costs {costs} --prices {prices} --count 6 --at 24.50"),
+        ("publish", "{piece} --out {pack}"),
+        ("publish", "{piece} --out {pack} --paper letter --pixels 2000x2000 --pixels 1080x1350"),
         ("listing", "{piece}"),
         ("listing", "{piece} --wrist \"6 1/2in\" --json"),
         ("batch", "{piece} --count 10 --wells 12 --costs {costs}"),
@@ -61,7 +63,7 @@ internal static class HelpPage
         page.Heading(words.ExamplesHeading);
         foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
             page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter),
-                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("table", language.Shop.ExampleTable), ("costs", language.Price.ExampleCosts), ("bead", language.Substitutes.ExampleBead)), 2);
+                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("table", language.Shop.ExampleTable), ("costs", language.Price.ExampleCosts), ("bead", language.Substitutes.ExampleBead), ("pack", language.Publish.ExamplePack)), 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -217,6 +217,8 @@ internal static class GermanFaults
         [UsageCodes.WiresDiffer] = new("{first} und {second} sind auf verschiedenem Draht gemacht.", "Packungen mit {field} sind von einem Draht für alle Stücke.", "Den vorhandenen Draht in eine Datei schreiben und sie nach --stock nennen."),
         [UsageCodes.NotBoth] = new("{field} und {other} stehen zusammen.", "Sie sagen dasselbe auf zwei Arten, also darf nur eines von beiden stehen.", "Lass eines davon weg."),
         [UsageCodes.LabelsForm] = new("{field} ist „{value}“.", "Nötig sind Spalten x Zeilen, dann Breite x Höhe eines Etiketts in mm; Ränder links x oben und Abstände quer x längs dürfen folgen.", "Zum Beispiel 3x7,64x36 oder 3x8,63.5x33.9,7.2x12.9,2.5x0."),
+        [UsageCodes.PixelsForm] = new("{field} ist „{value}“.", "Nötig ist Breite x Höhe in Pixeln, jede von {min} bis {max}, und zusammen höchstens {all} Millionen Pixel.", "Zum Beispiel 1600x1200."),
+        [UsageCodes.TooManySizes] = new("{value} Größen von Bildern sind zu viele für ein Paket.", "Höchstens {max}.", "Für die übrigen ein zweites Paket machen."),
         [UsageCodes.CallOther] = new("Der Aufruf ist nicht zu lesen: {value}", "Er besteht aus Befehl, Stück und Optionen.", "Siehe coilwright --help."),
         [UsageCodes.Internal] = new("Im Programm selbst ist etwas schiefgegangen{?detail:: {detail}}.", "Am Aufruf lag es nicht.",
             "Bitte mit der Stückdatei melden."),

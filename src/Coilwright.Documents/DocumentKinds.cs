@@ -51,15 +51,18 @@ public static class DocumentFiles
         Pages(kind, reckoned, setup, language, sizes).Concat(Drawings(kind, reckoned, setup, language));
 
     /// <summary>The document itself, one file for each canvas.</summary>
-    public static IEnumerable<DocumentFile> Pages(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language, Sizes? sizes = null)
+    public static IEnumerable<DocumentFile> Pages(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language, Sizes? sizes = null) =>
+        Of(kind.Name, kind.Describe(reckoned, sizes, setup, language), setup);
+
+    /// <summary>A document that is described already, one file for each canvas.</summary>
+    /// <param name="name">What the files' names begin with.</param>
+    /// <param name="document">The document.</param>
+    /// <param name="setup">How it is put on paper.</param>
+    public static IEnumerable<DocumentFile> Of(string name, PageDocument document, PageSetup setup) => Canvases.Select(canvas =>
     {
-        var document = kind.Describe(reckoned, sizes, setup, language);
-        foreach (var canvas in Canvases)
-        {
-            var drawn = canvas.Draw(document, setup);
-            yield return new DocumentFile(kind.Name + canvas.Ending, drawn.Bytes, drawn.Faults);
-        }
-    }
+        var drawn = canvas.Draw(document, setup);
+        return new DocumentFile(name + canvas.Ending, drawn.Bytes, drawn.Faults);
+    });
 
     /// <summary>Its drawings as SVG; they do not need the sizes.</summary>
     public static IEnumerable<DocumentFile> Drawings(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language)

@@ -70,6 +70,9 @@ public sealed class Language
     /// <summary>Words of the written pattern.</summary>
     public required PatternWords Pattern { get; init; }
 
+    /// <summary>Words of the corrections to a pattern.</summary>
+    public required ErrataWords Errata { get; init; }
+
     /// <summary>Words of the pack to sell a pattern with.</summary>
     public required PublishWords Publish { get; init; }
 

@@ -21,6 +21,7 @@ internal static class CommandList
         ListingCommand.Make(output),
         BatchCommand.Make(output),
         PublishCommand.Make(output),
+        ErrataCommand.Make(output),
         SubstituteCommand.Make(output),
     ];
 }

@@ -32,6 +32,7 @@ internal static class HelpPage
         ("price", "{piece} --costs {costs} --prices {prices} --count 6 --at 24.50"),
         ("publish", "{piece} --out {pack}"),
         ("publish", "{piece} --out {pack} --paper letter --pixels 2000x2000 --pixels 1080x1350"),
+        ("errata", "{piece} {better} --out {folder}"),
         ("listing", "{piece}"),
         ("listing", "{piece} --wrist \"6 1/2in\" --json"),
         ("batch", "{piece} --count 10 --wells 12 --costs {costs}"),

@@ -22,8 +22,8 @@ public static class MaterialsTable
             yield return [kind.Letter, bead.Id, bead.Name, Mm(bead.LengthMm), Mm(bead.WidthMm), Mm(bead.BoreMm), bead.Description.Material?.Key ?? bead.Description.OtherMaterial, line.Use, pack?.Unit, pack?.Beads, line.Packs, line.Bought, line.Cost];
         }
         var wire = reckoned.Piece.Wire;
-        var loops = reckoned.Wire.LoopsToCut;
-        yield return ["", "wire", language.Fill(language.Sheet.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName)), Mm(reckoned.Wire.CutMm), Mm(wire.WireMm), null, null, loops, "loop", 1, loops, loops, null];
+        var loops = (decimal)reckoned.Wire.LoopsToCut;
+        yield return ["", "wire", language.Fill(language.Sheet.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName)), Mm(reckoned.Wire.CutMm), Mm(wire.WireMm), null, null, loops, "loop", 1, Math.Ceiling(loops), Math.Ceiling(loops), null];
     }
 
     private static decimal? Mm(double? mm) => mm is { } known ? Math.Round((decimal)known, 4) : null;

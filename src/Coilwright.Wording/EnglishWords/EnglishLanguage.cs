@@ -26,6 +26,7 @@ internal static class EnglishLanguage
         Shop = EnglishShop.Make(),
         Kit = EnglishKit.Make(),
         Price = EnglishPrice.Make(),
+        Errata = EnglishErrata.Make(),
         Publish = EnglishPublish.Make(),
         Listing = EnglishListing.Make(),
         FitAnswer = EnglishFitAnswer.Make(),

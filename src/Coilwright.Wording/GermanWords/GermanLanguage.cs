@@ -31,6 +31,7 @@ internal static class GermanLanguage
         Shop = GermanShop.Make(),
         Kit = GermanKit.Make(),
         Price = GermanPrice.Make(),
+        Errata = GermanErrata.Make(),
         Publish = GermanPublish.Make(),
         Listing = GermanListing.Make(),
         FitAnswer = GermanFitAnswer.Make(),

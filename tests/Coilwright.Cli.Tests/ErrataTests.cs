@@ -1,0 +1,58 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace Coilwright.Cli.Tests;
+
+/// <summary><c>errata</c>: what it writes, what it says, and what it refuses.</summary>
+public class ErrataTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "errata.schema.json")));
+
+    private static JsonNode Valid(Ran ran)
+    {
+        Assert.Equal((0, ""), (ran.Code, ran.Error));
+        var node = JsonNode.Parse(ran.Out)!;
+        Assert.True(Schema.Evaluate(JsonSerializer.SerializeToElement(node)).IsValid, ran.Out);
+        return node;
+    }
+
+    [Fact]
+    public void What_changed_is_told_and_written_as_pdf_and_web_page()
+    {
+        using var folder = new OwnFolder();
+        var (old, now) = (folder.Write("old.piece.json", Pieces.Sound), folder.Write("new.piece.json", Pieces.With("18 (3 round", "19 (3 round")));
+        var answer = Valid(TheProgram.Run("errata", old, now, "--out", folder["made"], "--paper", "letter", "--json"));
+        Assert.False((bool)answer["isEmpty"]!);
+        Assert.Equal([("round", 54, 57), ("spacer", 18, 19)], answer["beads"]!.AsArray().Select(b => ((string)b!["bead"]!, (int)b["old"]!, (int)b["new"]!)));
+        Assert.Equal(["new-errata.html", "new-errata.pdf"], Directory.GetFiles(folder["made"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.NotEmpty(answer["steps"]!.AsArray());
+    }
+
+    [Fact]
+    public void Two_versions_that_say_the_same_are_told_to()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("errata", TheProgram.Example("boardwalk"), TheProgram.Example("boardwalk"), "--out", folder.Path);
+        Assert.StartsWith("There is nothing to correct", ran.Out, StringComparison.Ordinal);
+        Assert.True((bool)Valid(TheProgram.Run("errata", TheProgram.Example("boardwalk"), TheProgram.Example("boardwalk"), "--out", folder.Path, "--json"))["isEmpty"]!);
+    }
+
+    [Fact]
+    public void A_missing_version_target_or_letter_is_told_and_nothing_is_written()
+    {
+        using var folder = new OwnFolder();
+        var sound = folder.Write("old.piece.json", Pieces.Sound);
+        foreach (var args in new string[][]
+                 {
+                     ["errata", sound, "--out", folder["made"]], ["errata", sound, sound], ["errata", sound, folder["none.piece.json"], "--out", folder["made"]],
+                     ["errata", sound, folder.Write("odd.piece.json", Pieces.With("Two turns", "珠")), "--out", folder["made"]],
+                 })
+        {
+            var ran = TheProgram.Run(args);
+            Assert.Equal((2, ""), (ran.Code, ran.Out));
+            Assert.NotEmpty(ran.Error);
+            Assert.False(Directory.Exists(folder["made"]));
+        }
+    }
+}

@@ -1,0 +1,103 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace Coilwright.Cli.Tests;
+
+/// <summary><c>publish</c>: what it writes, what it says, and what it refuses.</summary>
+public class PublishTests
+{
+    private static readonly JsonSchema Schema = Read("publish"), Manifest = Read("pack");
+
+    private static readonly string[] Small = ["--pixels", "120x90"];
+
+    private static JsonSchema Read(string name) => JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", name + ".schema.json")));
+
+    private static JsonNode Valid(JsonSchema schema, string json)
+    {
+        var node = JsonNode.Parse(json)!;
+        Assert.True(schema.Evaluate(JsonSerializer.SerializeToElement(node)).IsValid, json);
+        return node;
+    }
+
+    [Fact]
+    public void A_zip_is_written_with_a_manifest_by_its_schema_and_the_answer_tells_the_same_files()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["b.zip"], .. Small, "--pixels", "90x120", "--paper", "letter", "--json"]);
+        Assert.Equal((0, ""), (ran.Code, ran.Error));
+        var answer = Valid(Schema, ran.Out);
+        Assert.Equal(new FileInfo(folder["b.zip"]).Length, (long)answer["bytes"]!);
+        Assert.Equal(["b.zip"], Directory.GetFiles(folder.Path).Select(Path.GetFileName));
+        using var zip = ZipFile.OpenRead(folder["b.zip"]);
+        using var reader = new StreamReader(zip.GetEntry("manifest.json")!.Open());
+        var manifest = Valid(Manifest, reader.ReadToEnd());
+        Assert.Equal("letter", (string)manifest["paper"]!);
+        Assert.Equal(answer["files"]!.AsArray().Select(f => (string)f!["sha256"]!), manifest["files"]!.AsArray().Select(f => (string)f!["sha256"]!));
+        foreach (var file in manifest["files"]!.AsArray())
+        {
+            using var entry = zip.GetEntry((string)file!["name"]!)!.Open();
+            Assert.Equal((string)file["sha256"]!, Convert.ToHexStringLower(SHA256.HashData(entry)));
+        }
+        Assert.Equal(8, zip.Entries.Count(e => e.FullName.EndsWith(".png", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void The_same_call_writes_the_same_bytes_under_any_locale_and_clock()
+    {
+        using var folder = new OwnFolder();
+        foreach (var (place, locale) in new[] { ("one", "C.UTF-8"), ("two", "de_DE.UTF-8") })
+            Assert.Equal(0, TheProgram.Run([("LANG", locale), ("LC_ALL", locale), ("TZ", place == "one" ? "UTC" : "Asia/Tokyo")], ["publish", TheProgram.Example("boardwalk"), "--out", folder[place], .. Small]).Code);
+        Assert.Equal(File.ReadAllBytes(folder["one"]), File.ReadAllBytes(folder["two"]));
+    }
+
+    [Theory]
+    [InlineData("--pixels", "120")]
+    [InlineData("--pixels", "120x")]
+    [InlineData("--pixels", "15x100")]
+    [InlineData("--pixels", "99999x99999")]
+    [InlineData("--pixels", "10000x10000")]
+    [InlineData("--pixels", "-5x100")]
+    [InlineData("--paper", "a3")]
+    [InlineData("--language", "xx")]
+    public void A_wrong_option_is_told_and_nothing_is_written(string option, string value)
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("publish", TheProgram.Example("boardwalk"), "--out", folder["b.zip"], option + "=" + value);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Contains(value, ran.Error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(folder.Path));
+    }
+
+    [Fact]
+    public void Too_many_sizes_a_missing_target_and_an_unwritable_one_are_told()
+    {
+        using var folder = new OwnFolder();
+        string[] many = [.. Enumerable.Range(100, 13).SelectMany(w => new[] { "--pixels", w + "x100" })];
+        Assert.Contains("13", TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["b.zip"], .. many]).Error, StringComparison.Ordinal);
+        Assert.Contains("--out", TheProgram.Run("publish", TheProgram.Example("boardwalk")).Error, StringComparison.Ordinal);
+        var ran = TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["none/b.zip"], .. Small]);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Empty(Directory.GetFiles(folder.Path));
+    }
+
+    [Fact]
+    public void What_cannot_be_printed_leaves_no_half_pack()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run(["publish", folder.Write("odd.piece.json", Pieces.With("Two turns", "珠")), "--out", folder["b.zip"], .. Small]);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Contains("U+73E0", ran.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder["b.zip"]));
+    }
+
+    [Fact]
+    public void The_language_asked_for_is_spoken()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["b.zip"], .. Small, "--language", "de", "--white"]);
+        Assert.StartsWith("Geschrieben: ", ran.Out, StringComparison.Ordinal);
+    }
+}

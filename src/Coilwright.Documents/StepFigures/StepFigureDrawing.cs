@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Coilwright.Core.Making;
 using Coilwright.Core.Findings;
+using Coilwright.Core.Making;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.BeadFigures;
 using Coilwright.Documents.Drawing;

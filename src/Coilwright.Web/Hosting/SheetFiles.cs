@@ -1,3 +1,4 @@
+using Coilwright.Core.Listings;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Papers;
 
@@ -17,6 +18,7 @@ internal static class SheetFiles
             SaveAsync(id, "application/pdf", ".pdf", http, shelf, maker, cancel));
         routes.MapGet("/piece/{id:guid}/sheet/sheet.html", (Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, CancellationToken cancel) =>
             SaveAsync(id, "text/html; charset=utf-8", ".html", http, shelf, maker, cancel));
+        routes.MapGet("/piece/{id:guid}/sheet/publish.zip", PackAsync);
     }
 
     private static async Task<IResult> LookAsync(Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, CancellationToken cancel)
@@ -31,6 +33,13 @@ internal static class SheetFiles
         await MadeAsync(id, ending, http, shelf, maker, cancel) is var (title, bytes)
             ? Results.Bytes(bytes, type, PieceFiles.FileName(title) + "-sheet" + ending)
             : Results.NotFound();
+
+    private static async Task<IResult> PackAsync(Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, CautionData cautions, CancellationToken cancel)
+    {
+        if (await shelf.OpenAsync(id, cancel) is not { } shelved) return Results.NotFound();
+        var made = await maker.PackAsync(shelved, SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm), cautions, cancel);
+        return made.Faults.IsEmpty ? Results.Bytes(made.Zip, "application/zip", PieceFiles.FileName(shelved.Piece.Title) + ".zip") : Results.NotFound();
+    }
 
     // What cannot be made is told on the page that asks for it; here it is simply not there.
     private static async Task<(string Title, ReadOnlyMemory<byte> Bytes)?> MadeAsync(Guid id, string ending, HttpContext http, IPieceShelf shelf, SheetMaker maker,

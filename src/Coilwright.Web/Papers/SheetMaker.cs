@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
+using Coilwright.Core.Listings;
 using Coilwright.Documents;
+using Coilwright.Documents.Packs;
+using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Bench;
+using Coilwright.Web.Hosting;
 
 namespace Coilwright.Web.Papers;
 
@@ -44,6 +48,28 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
             _last.AddFirst((key, made));
             if (_last.Count > Kept) _last.RemoveLast();
             return made;
+        }
+        finally
+        {
+            _one.Release();
+        }
+    }
+
+    /// <summary>Everything to sell the piece's pattern with, made for its wearer's own wrist. Nothing of it is kept.</summary>
+    public async Task<MadePack> PackAsync(ShelvedPiece piece, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
+    {
+        await _one.WaitAsync(cancel);
+        try
+        {
+            return await Task.Run(() => PublishPack.Of(new PackRequest
+            {
+                Listing = Listing.Of(reckoner.Reckon(piece, piece.Piece.Wearer.WristMm), cautions.SmallParts),
+                Sizes = SizesOf(piece),
+                Setup = choice.Setup,
+                Language = choice.Language,
+                Stem = PieceFiles.FileName(piece.Piece.Title),
+                PieceFormat = PieceFile.Format,
+            }, cancel), cancel);
         }
         finally
         {

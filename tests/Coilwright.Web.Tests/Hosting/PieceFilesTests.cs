@@ -1,4 +1,6 @@
+using System.IO.Compression;
 using System.Net;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using Coilwright.Storage;
 using Coilwright.Web.Hosting;
@@ -22,6 +24,17 @@ public sealed partial class PieceFilesTests(RunningBench bench) : IClassFixture<
     }
 
     [Fact]
+    public async Task A_publish_pack_is_saved_as_a_zip_whose_manifest_lists_what_is_in_it()
+    {
+        using var answer = await Client.GetAsync(new Uri(bench.Address, await FirstPiece() + "/sheet/publish.zip?paper=letter&language=de"));
+        Assert.Equal(("application/zip", "Tidewrack.zip"), (answer.Content.Headers.ContentType!.MediaType, answer.Content.Headers.ContentDisposition!.FileName));
+        using var zip = new ZipArchive(await answer.Content.ReadAsStreamAsync());
+        using var manifest = await JsonDocument.ParseAsync(zip.GetEntry("manifest.json")!.Open());
+        Assert.Equal(("letter", "de"), (manifest.RootElement.GetProperty("paper").GetString(), manifest.RootElement.GetProperty("language").GetString()));
+        Assert.Equal(zip.Entries.Select(e => e.FullName).Where(n => n != "manifest.json"), manifest.RootElement.GetProperty("files").EnumerateArray().Select(f => f.GetProperty("name").GetString()!));
+    }
+
+    [Fact]
     public async Task A_pieces_rows_are_a_picture_that_may_be_kept()
     {
         using var answer = await Client.GetAsync(new Uri(bench.Address, await FirstPiece() + "/rows/1.svg"));
@@ -40,6 +53,7 @@ public sealed partial class PieceFilesTests(RunningBench bench) : IClassFixture<
     [Theory]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/file")]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/rows/1.svg")]
+    [InlineData("/piece/00000000-0000-0000-0000-000000000000/sheet/publish.zip")]
     [InlineData("/piece/../../etc/passwd/file")]
     public async Task What_is_not_there_is_not_found(string path)
     {

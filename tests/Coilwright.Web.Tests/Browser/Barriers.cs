@@ -14,7 +14,8 @@ internal static class Barriers
     {
         // What is out of sight is left undrawn by the page, and would be passed over by axe.
         await page.EvaluateAsync("() => { const all = new CSSStyleSheet(); all.replaceSync('* { content-visibility: visible !important; }'); document.adoptedStyleSheets = [all]; }");
-        foreach (var details in await page.Locator("details").AllAsync()) await details.EvaluateAsync("d => d.open = true");
+        // The groups of the head lie over the page while they are open, as a menu does: what is beneath them is then not to be tapped.
+        foreach (var details in await page.Locator("details:not(.head *)").AllAsync()) await details.EvaluateAsync("d => d.open = true");
         var found = await page.RunAxe(new AxeRunOptions { Iframes = frames, Rules = new Dictionary<string, RuleOptions> { ["target-size"] = new() { Enabled = true } } });
         Assert.True(found.Passes.Length > 20, "axe looked at next to nothing.");
         Assert.Empty(found.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}")));

@@ -91,7 +91,7 @@ public sealed class StockPageTests(BenchInBrowser bench) : IClassFixture<BenchIn
         await page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = "Take it" }).ClickAsync();
         await Expect(Figure(page, "On hand")).ToHaveTextAsync("70");
         await ChooseAsync(page, "Counted again");
-        await page.Locator("summary").ClickAsync();
+        await page.Locator("main summary").ClickAsync();
         await FillAsync(page, "What the sample weighs, g", "6");
         await FillAsync(page, "What all of them weigh, g", "8.2");
         await Expect(page.GetByText("About 68: between 68 and 69.")).ToBeVisibleAsync();
@@ -230,7 +230,7 @@ public sealed class StockPageTests(BenchInBrowser bench) : IClassFixture<BenchIn
         for (var what = 1; what < 5; what++)
         {
             await page.Locator(".stock-form input[type=radio]").Nth(what).CheckAsync();
-            if (what == 2) await page.Locator("summary").ClickAsync();
+            if (what == 2) await page.Locator("main summary").ClickAsync();
             await page.Locator(".stock-form button.first").ClickAsync();
             await Expect(page.Locator(".stock-form .trouble")).ToBeVisibleAsync();
             await Barriers.NoneAsync(page);

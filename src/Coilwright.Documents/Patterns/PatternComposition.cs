@@ -106,7 +106,7 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         yield return new Block.Paragraph(_words.FiguresNote, ParagraphLook.Small);
         var own = StepTexts.Match(_steps, _notes.Words, model.Reckoned.Piece).OfStep;
         var width = (setup.Paper.WidthMm - 2 * setup.SideMm) / setup.Enlarged;
-        var drawing = new StepFigureDrawing(model.Reckoned, new PictureOptions
+        var drawing = new PatternFigureDrawing(model.Reckoned, new PictureOptions
         {
             WidthMm = setup.LargePrint ? width : (width - GutterMm) * FigureShare / (WordsShare + FigureShare),
             Language = language,

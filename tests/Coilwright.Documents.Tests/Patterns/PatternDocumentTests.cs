@@ -186,7 +186,7 @@ public sealed partial class PatternDocumentTests : IDisposable
     public void Figures_show_what_is_new_after_what_is_done_and_nothing_beyond_their_edge(string name)
     {
         var reckoned = DrawnPieces.Reckoned(name);
-        var drawing = new StepFigureDrawing(reckoned, new PictureOptions { WidthMm = 84, Typeface = HouseSans.Instance });
+        var drawing = new PatternFigureDrawing(reckoned, new PictureOptions { WidthMm = 84, Typeface = HouseSans.Instance });
         foreach (var step in PatternSteps.Of(reckoned).Where(s => s.Strung is not null))
         {
             var picture = drawing.Of(step.Strung!);

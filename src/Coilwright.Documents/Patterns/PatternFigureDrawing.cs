@@ -15,7 +15,7 @@ namespace Coilwright.Documents.Patterns;
 /// the width lets it, never larger than true size; what is longer runs on in further lines.</para>
 /// <para>End-on the coil is seen from the side of the starting end, the top of the wrist above, its turns drawn inside one another so that each shows.</para>
 /// </remarks>
-public sealed class StepFigureDrawing
+public sealed class PatternFigureDrawing
 {
     // Wire with the beads before, to see where one goes on.
     private const double BeforeMm = 20;
@@ -36,7 +36,7 @@ public sealed class StepFigureDrawing
     /// <summary>Makes ready to draw the figures of a piece.</summary>
     /// <param name="reckoned">The readings.</param>
     /// <param name="options">How they are drawn; its width is the figures' width, 90 mm when it has none.</param>
-    public StepFigureDrawing(Reckoned reckoned, PictureOptions options)
+    public PatternFigureDrawing(Reckoned reckoned, PictureOptions options)
     {
         _reckoned = reckoned;
         _widthMm = options.WidthMm ?? 90;
@@ -140,7 +140,8 @@ public sealed class StepFigureDrawing
     {
         var (left, right, line) = (AirMm, AirMm + BarMm * scale, topMm + 1.4);
         marks.Add(new Drawn(Outline.Together([Outline.Line(new(left, line), new(right, line)), Outline.Line(new(left, line - 0.8), new(left, line + 0.8)),
-            Outline.Line(new(right, line - 0.8), new(right, line + 0.8))]), Paint.Lined(new Pen(_style.Inks.Quiet, 0.22))) { Class = "bar" });
+            Outline.Line(new(right, line - 0.8), new(right, line + 0.8))]), Paint.Lined(new Pen(_style.Inks.Quiet, 0.22)))
+        { Class = "bar" });
         var said = _style.Caption.Centred(_style.Short(BarMm), new Point(right + 1.2, line), TextAnchor.Start);
         marks.Add(said with { Class = "bar-length" });
         return line + _style.Caption.BoxMm / 2 + 0.4;

@@ -163,7 +163,9 @@ public sealed record PatternChanges(Reckoned Old, Reckoned New)
                 ? StepTexts.Strings(was, old.Piece) != StepTexts.Strings(here, now.Piece) || strung.Group != was.Strung!.Group || strung.Kinds.Any(k => relettered.Contains(now.Piece.Beads[k].Id))
                 : WireOf(here.Action, old).Zip(WireOf(here.Action, now)).Any(w => Differ(w.First, w.Second)));
             if (otherwise || !inOrder[n]) steps.Add(new StepChange(was, here) { DoesOtherwise = otherwise, IsMoved = !inOrder[n], OldWords = oldText, NewWords = newText });
-            else if (was.BeadsSoFar != here.BeadsSoFar || Differ(was.LengthSoFarMm, here.LengthSoFarMm)) checks.Add(new CheckChange(was, here));
+            // The last bead is said otherwise than one that others follow.
+            else if (was.BeadsSoFar != here.BeadsSoFar || Differ(was.LengthSoFarMm, here.LengthSoFarMm)
+                || (was.BeadsSoFar == old.Piece.Order.Count) != (here.BeadsSoFar == now.Piece.Order.Count)) checks.Add(new CheckChange(was, here));
         }
         return (steps.ToImmutable(), checks.ToImmutable());
 

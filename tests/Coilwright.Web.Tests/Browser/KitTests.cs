@@ -77,7 +77,7 @@ public sealed class KitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowse
         await workshop.Locator("summary").ClickAsync();
         await selling.Locator("summary").ClickAsync();
         await Expect(kits).ToBeHiddenAsync();
-        await Expect(selling.GetByRole(AriaRole.Link)).ToHaveCountAsync(1);
+        await Expect(selling.GetByRole(AriaRole.Link, new LocatorGetByRoleOptions { Name = "Prices" })).ToBeVisibleAsync();
         await page.Locator(".foot").ClickAsync();
         await Expect(selling.GetByRole(AriaRole.Link)).ToHaveCountAsync(0);
         await workshop.Locator("summary").ClickAsync();

@@ -3,7 +3,6 @@ using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Readings;
 using Coilwright.Documents;
-using Coilwright.Documents.Pages;
 using Coilwright.Storage;
 using Coilwright.Wording;
 
@@ -12,12 +11,10 @@ namespace Coilwright.Cli.Calling;
 /// <summary>Writes a document of a piece into a folder, for every verb that does.</summary>
 internal static class DocumentWriting
 {
-    /// <summary>Stands for the wrists that nobody has to name.</summary>
-    public const string UsualSizes = "usual";
-
     /// <summary>Reads a piece, and writes a document of it with its drawings.</summary>
-    public static async Task<DocumentsWritten> WriteAsync(DocumentKind kind, string path, string target, ReckonRequest request, ImmutableArray<double>? wrists, PageSetup setup, Language language, CancellationToken cancel)
+    public static async Task<DocumentsWritten> WriteAsync(DocumentKind kind, DocumentOptions.Request asked, Language language, CancellationToken cancel)
     {
+        var (path, target, request, wrists, setup) = asked;
         var data = DataFiles.LoadDefault();
         if (data.Data is not { } known) return new DocumentsWritten([.. data.Faults], null);
         var read = PieceFile.ReadFrom(path, known);
@@ -37,18 +34,10 @@ internal static class DocumentWriting
             files.Add(file);
         }
         files.AddRange(await drawing.ConfigureAwait(false));
-        if (SafeFile.MakeFolder(target) is { } refused) return new DocumentsWritten([refused], target);
-        var written = ImmutableArray.CreateBuilder<string>();
-        foreach (var file in files.Where(f => f.Faults.IsEmpty))
-        {
-            cancel.ThrowIfCancellationRequested();
-            var place = Path.Combine(target, FileStem.Of(path) + "-" + file.Name);
-            if (SafeFile.Write(place, file.Bytes.Span) is { } fault)
-                return new DocumentsWritten([written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
-            written.Add(place);
-        }
+        var written = FolderFiles.Write(target, files.Where(f => f.Faults.IsEmpty).Select(f => (FileStem.Of(path) + "-" + f.Name, f.Bytes)), cancel);
+        if (written.Fault is { } fault) return new DocumentsWritten([fault], written.At);
         // Where on the page such a text would have stood says nothing about the piece file.
-        return new DocumentsWritten([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.ToImmutable() };
+        return new DocumentsWritten([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.Places };
     }
 }
 

@@ -56,17 +56,8 @@ internal static class ErrataCommand
         var changes = PatternChanges.Of(Reckoning.Of(was, known, null, cancel), Reckoning.Of(here, known, null, cancel));
         DocumentFile[] files = [.. DocumentFiles.Of("errata", ErrataDocument.Of(changes, language), setup)];
         if (files.SelectMany(f => f.Faults).Select(f => f with { Field = "" }).Distinct().ToImmutableArray() is { IsEmpty: false } unprintable) return new Made(null, unprintable, now);
-        if (SafeFile.MakeFolder(target) is { } refused) return new Made(null, [refused], target);
-        var written = ImmutableArray.CreateBuilder<string>();
-        foreach (var file in files)
-        {
-            cancel.ThrowIfCancellationRequested();
-            var place = Path.Combine(target, FileStem.Of(now) + "-" + file.Name);
-            if (SafeFile.Write(place, file.Bytes.Span) is { } fault)
-                return new Made(null, [written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
-            written.Add(place);
-        }
-        return new Made(changes, [], null) { Written = written.ToImmutable() };
+        var written = FolderFiles.Write(target, files.Select(f => (FileStem.Of(now) + "-" + f.Name, f.Bytes)), cancel);
+        return written.Fault is { } fault ? new Made(null, [fault], written.At) : new Made(changes, [], null) { Written = written.Places };
     }
 
     /// <summary>What came of it: the changes and the files, or what is wrong and with which file.</summary>

@@ -88,16 +88,8 @@ internal static class KitCommand
         ];
         cancel.ThrowIfCancellationRequested();
         if (files.SelectMany(f => f.Drawn.Faults).DistinctBy(f => f.Value).Select(f => f with { Field = "" }).ToArray() is { Length: > 0 } unprintable) return new Made(null, unprintable, null);
-        if (SafeFile.MakeFolder(target) is { } refused) return new Made(null, [refused], target);
-        var written = ImmutableArray.CreateBuilder<string>();
-        foreach (var (name, drawn) in files)
-        {
-            var place = Path.Combine(target, name);
-            if (SafeFile.Write(place, drawn.Bytes.Span) is { } fault)
-                return new Made(null, [written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place);
-            written.Add(place);
-        }
-        return new Made(plan, [], null) { Written = written.ToImmutable() };
+        var written = FolderFiles.Write(target, files.Select(f => (f.Name, f.Drawn.Bytes)), cancel);
+        return written.Fault is { } fault ? new Made(null, [fault], written.At) : new Made(plan, [], null) { Written = written.Places };
     }
 
     /// <summary>What was asked for.</summary>

@@ -55,18 +55,9 @@ internal static class SizesCommand
         var sizes = Grader.Of(piece, known, request, null, cancel);
         cancel.ThrowIfCancellationRequested();
         if (target is null) return new Made(sizes, request, [], path, []);
-        if (SafeFile.MakeFolder(target) is { } refused) return new Made(null, request, [refused], target, []);
         var sentences = new SizesSentences(sizes, language);
-        var written = ImmutableArray.CreateBuilder<string>();
-        foreach (var size in sizes.All)
-        {
-            cancel.ThrowIfCancellationRequested();
-            var place = Path.Combine(target, $"{FileStem.Of(path)}-{Language.PlainNumber(size.WristMm, 4)}mm.piece.json");
-            if (SafeFile.Write(place, PieceFile.Write(sentences.OfItsOwn(size))) is { } fault)
-                return new Made(null, request, [written.Count == 0 ? fault : fault with { Code = FaultCodes.FileUnwritableAfter, Values = fault.Values.Add("written", string.Join(", ", written)) }], place, []);
-            written.Add(place);
-        }
-        return new Made(sizes, request, [], path, written.ToImmutable());
+        var written = FolderFiles.Write(target, sizes.All.Select(size => ($"{FileStem.Of(path)}-{Language.PlainNumber(size.WristMm, 4)}mm.piece.json", (ReadOnlyMemory<byte>)PieceFile.Write(sentences.OfItsOwn(size)))), cancel);
+        return written.Fault is { } fault ? new Made(null, request, [fault], written.At, []) : new Made(sizes, request, [], path, written.Places);
     }
 
     /// <summary>What came of it: the sizes and the files they were written to, or what is wrong and with which file.</summary>

@@ -15,13 +15,7 @@ internal static class SheetJson
         using var json = new JsonPage(language);
         using (json.Object())
         {
-            json.Text("schema", Schema);
-            json.Text("title", r.Piece.Title);
-            json.Mm("wristMm", r.WristMm);
-            json.Text("paper", setup.Paper.Name.ToLowerInvariant());
-            json.Text("language", language.Code);
-            json.YesOrNo("largePrint", setup.LargePrint);
-            json.YesOrNo("greyscale", setup.Greyscale);
+            DocumentJson.Head(json, Schema, r, setup, language);
             using (json.Array("files"))
                 foreach (var file in files) json.Item(file);
             Materials(json, r);

@@ -21,6 +21,9 @@ public sealed record ProofLanguage
     /// <summary>Words that are a unit of mass, with what one is in g.</summary>
     public required FrozenDictionary<string, double> MassUnits { get; init; }
 
+    /// <summary>What stands between two measures that share the unit behind the second: "9 × 11 mm", "148 to 166 mm".</summary>
+    public required FrozenSet<string> BetweenMeasures { get; init; }
+
     /// <summary>Units that are words of another meaning too: after a whole number and before a word in small letters they are none ("5 in a row").</summary>
     public required FrozenSet<string> UnitsThatAreWords { get; init; }
 
@@ -245,7 +248,7 @@ public static partial class ProofReading
         found.Sort((a, b) => a.At.CompareTo(b.At));
         // "9.5 × 11 mm": the unit goes with both.
         for (var n = found.Count - 2; n >= 0; n--)
-            if (found[n].Unit is null && found[n + 1].Unit is { } unit && text[found[n].End..found[n + 1].At].AsSpan().Trim(" \u00a0") is "×" or "x" or "-" or "–" or "to" or "bis")
+            if (found[n].Unit is null && found[n + 1].Unit is { } unit && language.BetweenMeasures.Contains(text[found[n].End..found[n + 1].At].Trim(' ', '\u00a0')))
                 found[n] = found[n] with { Unit = unit, UnitEnd = found[n].End };
         return found;
 

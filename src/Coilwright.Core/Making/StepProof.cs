@@ -57,6 +57,7 @@ public static class StepProof
         [
             piece.Wire.WireMm, 2 * piece.Wire.RelaxedRadiusMm - piece.Wire.WireMm, 2 * piece.Wire.RelaxedRadiusMm, 2 * piece.Wire.RelaxedRadiusMm + piece.Wire.WireMm, piece.Wire.LoopMm,
             piece.Wearer.WristMm, reckoned.WristMm, reckoned.Worn.CircumferenceMm, reckoned.Worn.WirePerTurnMm, fit.InsideRelaxedMm, Math.Abs(fit.EndsOverlapMm),
+            // To cut is said rounded up.
             wire.CutMm, Math.Ceiling(wire.CutMm), wire.BeadedMm, wire.EndsMm, wire.GripMm, wire.SpareMm, wire.GripMm + wire.SpareMm, wire.TrimStartMm, wire.TrimFinishMm, reckoned.RuledMm, reckoned.RelaxedBeadedMm,
             .. ends.SelectMany(e => (double[])[e.InsideMm, e.WireUsedMm(piece.Wire.WireMm), e.OutsideMm(piece.Wire.WireMm) ?? e.InsideMm]),
             .. reckoned.Counts.SelectMany(k => (double[])[k.Bead.LengthMm, k.Bead.WidthMm, k.Bead.ThicknessMm, k.Bead.BoreMm ?? 0]),
@@ -69,7 +70,7 @@ public static class StepProof
             Counts = reckoned.Counts.ToFrozenDictionary(k => k.Letter, k => ImmutableHashSet.Create(k.Count), StringComparer.Ordinal),
             MustName = [],
             InOrder = [],
-            Numbers = [piece.Order.Count, turns, (int)Math.Round(fit.TurnsDesigned ?? fit.OverlapTurns), reckoned.Counts.Length, steps.Length, 100],
+            Numbers = [piece.Order.Count, turns, (int)Math.Round(fit.TurnsDesigned ?? fit.OverlapTurns), reckoned.Counts.Length, steps.Length],
             Amounts = [wire.LoopsToCut, fit.TurnsWorn],
             LengthsMm = [.. lengths.Where(mm => mm > 0).Distinct()],
             MassesG = [.. masses],

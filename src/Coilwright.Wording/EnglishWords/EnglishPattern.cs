@@ -84,6 +84,7 @@ internal static class EnglishPattern
                 ["″"] = InchFraction.MmPerInch,
             }.ToFrozenDictionary(),
             MassUnits = new Dictionary<string, double> { ["g"] = 1, ["gram"] = 1, ["grams"] = 1, ["oz"] = Ounce.Grams, ["ounce"] = Ounce.Grams, ["ounces"] = Ounce.Grams }.ToFrozenDictionary(),
+            BetweenMeasures = FrozenSet.Create("×", "x", "-", "–", "to"),
             UnitsThatAreWords = FrozenSet.Create("in"),
             LetterWords = FrozenSet.Create("A", "I"),
             Promises = ["nickel-free", "nickel free", "lead-free", "lead free", "cadmium-free", "hypoallergenic", "child-safe", "child safe", "safe for children", "certified"],

@@ -37,7 +37,7 @@ internal static class EnglishPrice
         WithoutWage = "{minutes} minutes, without a wage",
         AskHeading = "What to ask",
         AtHeading = "What {price} would leave",
-        NoRules = "No rule says what to ask. Rules stand in a file of costs, after --costs.",
+        NoRules = "No rule says what to ask. Rules stand with your costs.",
         RuleColumn = "rule",
         PriceColumn = "price",
         LeftColumn = "after fees",

@@ -82,6 +82,7 @@ internal static class GermanPattern
                 ["″"] = InchFraction.MmPerInch,
             }.ToFrozenDictionary(),
             MassUnits = new Dictionary<string, double> { ["g"] = 1, ["Gramm"] = 1, ["oz"] = Ounce.Grams, ["Unze"] = Ounce.Grams, ["Unzen"] = Ounce.Grams }.ToFrozenDictionary(),
+            BetweenMeasures = FrozenSet.Create("×", "x", "-", "–", "bis", "mal"),
             UnitsThatAreWords = FrozenSet.Create("in"),
             LetterWords = FrozenSet<string>.Empty,
             Promises = ["nickelfrei", "bleifrei", "cadmiumfrei", "hypoallergen", "kindersicher", "für kinder geeignet", "zertifiziert", "geprüft"],

@@ -37,7 +37,7 @@ internal static class GermanPrice
         WithoutWage = "{minutes} Minuten, ohne Lohn",
         AskHeading = "Was zu verlangen ist",
         AtHeading = "Was {price} übrig ließe",
-        NoRules = "Keine Regel sagt, was zu verlangen ist. Regeln stehen in einer Datei der Kosten, nach --costs.",
+        NoRules = "Keine Regel sagt, was zu verlangen ist. Regeln stehen bei den eigenen Kosten.",
         RuleColumn = "Regel",
         PriceColumn = "Preis",
         LeftColumn = "nach Gebühren",

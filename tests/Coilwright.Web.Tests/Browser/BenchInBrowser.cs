@@ -16,6 +16,8 @@ public sealed class BenchInBrowser : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // A wait ends when what it waits for is there; the limit is for what never comes. A busy machine may need more than Playwright's five seconds.
+        Assertions.SetDefaultExpectTimeout(60_000);
         await _bench.InitializeAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions

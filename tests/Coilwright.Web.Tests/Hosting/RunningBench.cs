@@ -44,7 +44,12 @@ public sealed class RunningBench : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
-        if (_app is not null) await _app.DisposeAsync();
+        if (_app is not null)
+        {
+            // Stopped first: open connections are closed while what they need is still there.
+            await _app.StopAsync();
+            await _app.DisposeAsync();
+        }
         _shelf.Dispose();
     }
 }

@@ -69,7 +69,7 @@ public sealed class Visit : IAsyncDisposable
 
     internal Visit(IBrowserContext context, IPage page, Uri address)
     {
-        (_context, Page) = (context, page);
+        (_context, Page, Address) = (context, page, address);
         page.Console += (_, message) =>
         {
             if (message.Type is "error" or "warning") _complaints.Enqueue(message.Text);
@@ -83,6 +83,9 @@ public sealed class Visit : IAsyncDisposable
     }
 
     public IPage Page { get; }
+
+    /// <summary>The bench that is visited.</summary>
+    public Uri Address { get; }
 
     /// <summary>Opens a page and waits until it answers to her hand, not only to her eye.</summary>
     public async Task OpenAsync(string path = "/")

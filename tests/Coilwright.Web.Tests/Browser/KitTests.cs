@@ -49,7 +49,7 @@ public sealed class KitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowse
         // The sheet is kept, and an edit after the labels is told with both versions.
         await visit.OpenAsync("/pieces");
         await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Boardwalk" }).First.ClickAsync();
-        await page.WaitForURLAsync("**/piece/*");
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/piece/"));
         await page.Locator(".rows-beads [role=option]").Nth(4).ClickAsync();
         await Button(page, "Take off").ClickAsync();
         await Expect(Button(page, "Take back")).ToBeEnabledAsync(new LocatorAssertionsToBeEnabledOptions { Timeout = 30_000 });

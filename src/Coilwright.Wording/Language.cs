@@ -106,6 +106,9 @@ public sealed class Language
     /// <summary>Words of making several alike.</summary>
     public required BatchWords Batch { get; init; }
 
+    /// <summary>Words of the answer to a custom order.</summary>
+    public required QuoteWords Quote { get; init; }
+
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 

@@ -43,17 +43,20 @@ public sealed class PriceSentences(PricePlan plan, Language language)
     public IEnumerable<string> Rules()
     {
         if (plan.Prices.IsEmpty) yield return _words.NoRules;
-        foreach (var price in plan.Prices)
-        {
-            var uses = string.Join(", ", price.Uses.Select(u => $"{u.Name} {ValueOf(u.Name, u.Value)}"));
-            var said = language.Fill(_words.Worked, ("rule", price.Rule.Name), ("formula", price.Rule.Formula), ("uses", uses), ("worked", Money(price.Worked)),
-                ("price", price.Outcome.Price == price.Worked ? null : Money(price.Outcome.Price)));
-            if (!price.Outcome.Fees.IsEmpty)
-                said += " " + language.Sentence(_words.Fees, ("fees", string.Join(", ", price.Outcome.Fees.Select(f => language.Fill(_words.FeeOf, ("name", f.Fee.Name), ("amount", Money(f.Amount)))))));
-            if (price.Outcome.BreakEven is { } count)
-                said += " " + language.Sentence(_words.BreakEven, ("outlay", Money(price.Outcome.OutlayTotal)), ("count", language.Number((double)count, 0)));
-            yield return said;
-        }
+        foreach (var price in plan.Prices) yield return RuleOf(price);
+    }
+
+    /// <summary>How one rule came to its price, likewise.</summary>
+    public string RuleOf(AskedPrice price)
+    {
+        var uses = string.Join(", ", price.Uses.Select(u => $"{u.Name} {ValueOf(u.Name, u.Value)}"));
+        var said = language.Fill(_words.Worked, ("rule", price.Rule.Name), ("formula", price.Rule.Formula), ("uses", uses), ("worked", Money(price.Worked)),
+            ("price", price.Outcome.Price == price.Worked ? null : Money(price.Outcome.Price)));
+        if (!price.Outcome.Fees.IsEmpty)
+            said += " " + language.Sentence(_words.Fees, ("fees", string.Join(", ", price.Outcome.Fees.Select(f => language.Fill(_words.FeeOf, ("name", f.Fee.Name), ("amount", Money(f.Amount)))))));
+        if (price.Outcome.BreakEven is { } count)
+            said += " " + language.Sentence(_words.BreakEven, ("outlay", Money(price.Outcome.OutlayTotal)), ("count", language.Number((double)count, 0)));
+        return said;
     }
 
     /// <summary>What an hour means here, where there are prices, and how it is rounded.</summary>

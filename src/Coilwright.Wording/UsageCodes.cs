@@ -54,6 +54,12 @@ public static class UsageCodes
     /// <summary>An amount is not a number with a decimal point within its bounds; {max}.</summary>
     public const string AmountForm = "usage.amount-form";
 
+    /// <summary>A day is not year, month and day with dashes between them, from the year {min} to {max}.</summary>
+    public const string DayForm = "usage.day-form";
+
+    /// <summary>A swap is not two beads' names with a sign of equality between them.</summary>
+    public const string SwapForm = "usage.swap-form";
+
     /// <summary>How many of a piece is not a piece's name and a whole number, or a whole number alone; {max}.</summary>
     public const string CountForm = "usage.count-form";
 

@@ -75,6 +75,18 @@ public static class WhyNotCodes
     /// <summary>There is no gain to pay an outlay from, or too little.</summary>
     public const string NoGain = "no-gain";
 
+    /// <summary>Of a supplier nobody told how long it takes.</summary>
+    public const string DaysNotTold = "days-not-told";
+
+    /// <summary>Nobody is named who sells it.</summary>
+    public const string NobodySells = "nobody-sells";
+
+    /// <summary>All who sell it have too little, or no order is large enough to be sent.</summary>
+    public const string CannotBeHad = "cannot-be-had";
+
+    /// <summary>No rule prices it.</summary>
+    public const string NoPriceRule = "no-price-rule";
+
     /// <summary>The reckoning gave no finite number: a defect.</summary>
     public const string NotFinite = "not-finite";
 }

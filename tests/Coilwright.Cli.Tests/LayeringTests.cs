@@ -50,6 +50,7 @@ public class LayeringTests
         ["Kits"],
         ["Pricing"],
         ["Made", "Batches"],
+        ["Quotes"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

@@ -19,7 +19,7 @@ public class PricesFileTests
         {
           "format": "coilwright.prices/1",
           "currency": "EUR",
-          "suppliers": [{ "name": "post", "leastOrder": 15, "freight": 4.90, "freeFrom": 60 }],
+          "suppliers": [{ "name": "post", "leastOrder": 15, "freight": 4.90, "freeFrom": 60, "leadDays": 12 }],
           "offers": [
             { "bead": "round", "supplier": "post", "number": "R-602", "unit": "bag", "holds": 100, "prices": [{ "from": 1, "price": 3.9 }, { "from": 5, "price": 3.1999 }], "has": 7 },
             { "end": "gluedCap", "supplier": "stall", "unit": "pack", "holds": 2, "price": 1.10 }
@@ -33,7 +33,7 @@ public class PricesFileTests
         var (prices, faults) = PricesFile.Read(Encoding.UTF8.GetBytes(Prices));
         Assert.Empty(faults);
         Assert.Equal("EUR", prices!.Currency);
-        Assert.Equal([new Supplier("post", 15, 4.90m, 60)], prices.Suppliers);
+        Assert.Equal([new Supplier("post", 15, 4.90m, 60) { LeadDays = 12 }], prices.Suppliers);
         Assert.Equal(("round", "post", "R-602", "bag", 100, (int?)7), (prices.Offers[0].Item, prices.Offers[0].Supplier, prices.Offers[0].Number, prices.Offers[0].Unit, prices.Offers[0].Holds, prices.Offers[0].Most));
         Assert.Equal([new PriceStep(1, 3.9m), new PriceStep(5, 3.1999m)], prices.Offers[0].Prices);
         Assert.Equal(ShoppingItem.GluedCap, prices.Offers[1].Item);

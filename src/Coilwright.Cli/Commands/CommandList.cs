@@ -20,6 +20,7 @@ internal static class CommandList
         PriceCommand.Make(output),
         ListingCommand.Make(output),
         BatchCommand.Make(output),
+        QuoteCommand.Make(output),
         PublishCommand.Make(output),
         ErrataCommand.Make(output),
         SubstituteCommand.Make(output),

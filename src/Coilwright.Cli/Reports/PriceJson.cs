@@ -42,7 +42,8 @@ internal static class PriceJson
         return json.ToBytes();
     }
 
-    private static void Line(JsonPage json, string? field, CostLine line)
+    /// <summary>A line of costs with all its parts.</summary>
+    internal static void Line(JsonPage json, string? field, CostLine line)
     {
         using var scope = json.Object(field);
         json.Text("figure", line.Figure.Length > 0 ? line.Figure : null);
@@ -103,7 +104,8 @@ internal static class PriceJson
         }
     }
 
-    private static void Price(JsonPage json, AskedPrice price)
+    /// <summary>What a rule asks and how it came to it.</summary>
+    internal static void Price(JsonPage json, AskedPrice price)
     {
         json.Text("rule", price.Rule.Name);
         json.Text("sells", Words.Of(price.Rule.Sells));
@@ -141,6 +143,6 @@ internal static class PriceJson
         json.Money("breakEven", outcome.BreakEven, outcome.OutlayTotal == 0 ? WhyNotCodes.NoOutlay : WhyNotCodes.NoGain);
     }
 
-    // Without noughts at the end, so that 3.40 and 3.4 are the same bytes.
-    private static decimal? Four(decimal? amount) => amount is { } known ? Math.Round(known, 4, MidpointRounding.AwayFromZero) / 1.0000000000000000000000000000m : null;
+    /// <summary>To four decimals without noughts at the end, so that 3.40 and 3.4 are the same bytes.</summary>
+    internal static decimal? Four(decimal? amount) => amount is { } known ? Math.Round(known, 4, MidpointRounding.AwayFromZero) / 1.0000000000000000000000000000m : null;
 }

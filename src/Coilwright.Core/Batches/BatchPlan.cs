@@ -34,7 +34,15 @@ public sealed record TrayWell(int Tray, int Well, int? Turn, KindCount Kind, int
 /// <summary>A step of work of a batch.</summary>
 /// <param name="Step">The step, as it was timed.</param>
 /// <param name="Minutes">How long it takes for the whole batch.</param>
-public sealed record BatchStep(TimedStep Step, decimal Minutes);
+public sealed record BatchStep(TimedStep Step, decimal Minutes)
+{
+    /// <summary>The steps of some that are made together; those that are timed for something else are left out.</summary>
+    /// <param name="costs">The maker's timed steps.</param>
+    /// <param name="sold">What is made.</param>
+    /// <param name="count">How many, 1 or more.</param>
+    public static ImmutableArray<BatchStep> All(CostSheet costs, Sold sold, int count) =>
+        [.. costs.Steps.Where(s => s.For.Contains(sold)).Select(s => new BatchStep(s, s.PerBatch ? s.Minutes : s.Minutes * count))];
+}
 
 /// <summary>So many pieces alike, made together: what is counted out into which well, the wire to cut, how long it takes.</summary>
 /// <remarks>Wells are filled in the order of stringing. By turns where that takes no more trays than by kinds, as then no well is gone back to. What no well
@@ -93,7 +101,7 @@ public sealed record BatchPlan
             Tray = tray,
             Wells = Trays(byTurn) <= Trays(byKind) ? byTurn : byKind,
             Beside = [.. reckoned.Counts.Where(k => tray.Holds(k.Bead) == 0)],
-            Steps = [.. costs.Steps.Where(s => s.For.Contains(Sold.Piece)).Select(s => new BatchStep(s, s.PerBatch ? s.Minutes : s.Minutes * count))],
+            Steps = BatchStep.All(costs, Sold.Piece, count),
         };
 
         static int Trays(ImmutableArray<TrayWell> wells) => wells.IsEmpty ? 0 : wells[^1].Tray;

@@ -109,6 +109,8 @@ public sealed record BuyingList
             Money(all[s].LeastOrder, at + ".leastOrder");
             Money(all[s].Freight, at + ".freight");
             if (all[s].FreeFrom is { } from) Money(from, at + ".freeFrom");
+            if (all[s].LeadDays is { } days && days is < 0 or > Supplier.MostLeadDays)
+                found.Add(Fault.Of(days < 0 ? FaultCodes.ValueAtLeast : FaultCodes.ValueAtMost, at + ".leadDays", Text(days), (days < 0 ? "min" : "max", Text(days < 0 ? 0 : Supplier.MostLeadDays)), ("unit", "")));
             if (all.Take(s).Any(other => other.Name == all[s].Name)) found.Add(Fault.Of(FaultCodes.BuyingSupplierTwice, at + ".name", all[s].Name));
         }
 

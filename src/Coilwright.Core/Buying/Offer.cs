@@ -40,6 +40,12 @@ public sealed record Offer(string Item, string Supplier, string Unit, int Holds,
 /// <param name="FreeFrom">Goods for this much or more are sent free; null when they never are.</param>
 public sealed record Supplier(string Name, decimal LeastOrder = 0, decimal Freight = 0, decimal? FreeFrom = null)
 {
+    /// <summary>Most days that may be told from ordering until goods are there.</summary>
+    public const int MostLeadDays = 1_000;
+
+    /// <summary>Days from ordering until the goods are there, counted on the calendar, 0 to <see cref="MostLeadDays"/>; null when nobody said.</summary>
+    public int? LeadDays { get; init; }
+
     /// <summary>What sending goods for so much costs.</summary>
     public decimal FreightFor(decimal goods) => FreeFrom is { } from && goods >= from ? 0 : Freight;
 }

@@ -485,6 +485,9 @@ public static class FaultCodes
     /// <summary>What is in stock of {bead} was paid for in one currency, and the costs or other beads are in {other}.</summary>
     public const string LotCurrencyDiffers = "currency.lot-differs";
 
+    /// <summary>A quote ends before its own day, {on}.</summary>
+    public const string QuoteEndsBefore = "quote.ends-before";
+
     /// <summary>A name is used twice where each is used once.</summary>
     public const string NameTwice = "name.twice";
 

@@ -14,7 +14,7 @@ namespace Coilwright.Storage.Binding;
 internal sealed class PricesBinder(FaultList faults)
 {
     public static readonly FieldSet File = new("format", "currency", "suppliers", "offers");
-    public static readonly FieldSet SupplierFields = new("name", "leastOrder", "freight", "freeFrom");
+    public static readonly FieldSet SupplierFields = new("name", "leastOrder", "freight", "freeFrom", "leadDays");
     public static readonly FieldSet OfferFields = new("bead", "end", "supplier", "number", "unit", "holds", "price", "prices", "has");
     public static readonly FieldSet StepFields = new("from", "price");
 
@@ -25,6 +25,7 @@ internal sealed class PricesBinder(FaultList faults)
     public static readonly WordSet<EndFinish> Ends = new(("gluedCap", EndFinish.GluedCap));
 
     internal static readonly Limits Count = Limits.Between(1, BuyingList.MostCount, "");
+    internal static readonly Limits LeadDays = Limits.Between(0, Supplier.MostLeadDays, "");
     internal static readonly Limits Has = Limits.Between(0, BuyingList.MostCount, "");
     internal static readonly Limits Money = Limits.Between(0, (double)BuyingList.MostMoney, "");
 
@@ -63,7 +64,8 @@ internal sealed class PricesBinder(FaultList faults)
         var name = fields.Require("name") ? fields.Text("name", mayBeEmpty: false) : null;
         var (least, freight, free) = (MoneyOf(fields, "leastOrder"), MoneyOf(fields, "freight"), MoneyOf(fields, "freeFrom"));
         if (fields.Has("freeFrom") && !fields.Has("freight")) fields.Missing("freight");
-        return name is null ? null : new Supplier(name, least ?? 0, freight ?? 0, free);
+        var days = fields.Whole("leadDays", LeadDays);
+        return name is null ? null : new Supplier(name, least ?? 0, freight ?? 0, free) { LeadDays = days };
     }
 
     private Offer? OfferOf(JsonValue item)

@@ -31,6 +31,7 @@ internal static class EnglishLanguage
         Listing = EnglishListing.Make(),
         FitAnswer = EnglishFitAnswer.Make(),
         Batch = EnglishBatch.Make(),
+        Quote = EnglishQuote.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),

@@ -36,6 +36,7 @@ internal static class GermanLanguage
         Listing = GermanListing.Make(),
         FitAnswer = GermanFitAnswer.Make(),
         Batch = GermanBatch.Make(),
+        Quote = GermanQuote.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),

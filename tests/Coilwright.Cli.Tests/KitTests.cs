@@ -49,7 +49,21 @@ public class KitTests
         now = Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--home", "round=345", "--home", "spacer=140", "--json").Out)["now"]![0]!;
         Assert.Equal((2, 3), ((int)now["count"]!, (int)now["withOneMorePack"]!));
         Assert.Equal(["round", "spacer"], now["runOutThen"]!.AsArray().Select(i => (string)i!));
+        // By hand: 345 rounds are enough for 2 of 135, 140 spacers for 3 of 45.
+        Assert.Equal([("round", 345, 2), ("spacer", 140, 3)], now["each"]!.AsArray().Select(e => ((string)e!["item"]!, (int)e["home"]!, (int)e["count"]!)));
         Assert.False((bool)Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--json").Out)["homeKnown"]!);
+    }
+
+    // 180 rounds make 1 kit; a strand of 65 more is 245 and still 1, the bag of 100 of the prices makes 280, which are 2.
+    [Fact]
+    public void One_more_pack_is_that_of_the_prices_where_they_are_given()
+    {
+        using var folder = new OwnFolder();
+        var prices = folder.Write("b.prices.json", """{ "format": "coilwright.prices/1", "offers": [{ "bead": "round", "supplier": "the post order", "unit": "bag", "holds": 100, "price": 3.90 }] }""");
+        string[] call = ["kit", TheProgram.Example("boardwalk"), "--home", "round=180", "--home", "spacer=200", "--json"];
+        Assert.Equal(1, (int)Valid(TheProgram.Run(call).Out)["now"]![0]!["withOneMorePack"]!);
+        Assert.Equal(2, (int)Valid(TheProgram.Run([.. call, "--prices", prices]).Out)["now"]![0]!["withOneMorePack"]!);
+        Assert.Equal(2, TheProgram.Run([.. call, "--prices", folder["none.prices.json"]]).Code);
     }
 
     [Fact]

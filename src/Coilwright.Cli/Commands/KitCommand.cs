@@ -25,12 +25,13 @@ internal static class KitCommand
         var spares = new Option<string[]>("--spares") { Description = words.SparesOption, HelpName = "[BEAD=]N%|N" };
         var home = new Option<string[]>("--home") { Description = words.HomeOption, HelpName = "BEAD=N" };
         var shelf = new Option<string?>("--shelf") { Description = words.ShelfOption, HelpName = "DIR" };
+        var prices = new Option<string?>("--prices") { Description = output.Language.Shop.PricesOption, HelpName = "FILE" };
         var folder = new Option<string?>("--out") { Description = words.OutOption, HelpName = "DIR" };
         var labels = new Option<string?>("--labels") { Description = output.Language.Fill(words.LabelsOption, ("usual", LabelsOption.Usual)), HelpName = "CxR,WxH[,LxT[,AxD]]" };
         var paper = new Option<string?>("--paper") { Description = output.Language.Help.SheetPaper, HelpName = "a4|letter" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("kit", words.Verb) { pieces, count, spares, home, shelf, folder, labels, paper, language, json };
+        var command = new Command("kit", words.Verb) { pieces, count, spares, home, shelf, prices, folder, labels, paper, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -38,7 +39,7 @@ internal static class KitCommand
             var paths = parsed.GetRequiredValue(pieces);
             var names = CountOption.NamesOf(paths);
             var request = new Request(paths, names, CountOption.Read(parsed, count, names, faults), SparesOption.Read(parsed, spares, faults), SparesOption.ReadHome(parsed, home, faults),
-                parsed.GetValue(shelf), parsed.GetValue(folder), LabelsOption.Read(parsed, labels, faults), PaperOption.Read(parsed, paper, faults));
+                parsed.GetValue(shelf), parsed.GetValue(prices), parsed.GetValue(folder), LabelsOption.Read(parsed, labels, faults), PaperOption.Read(parsed, paper, faults));
             LanguageOption.Check(parsed, language, faults);
             if (request.Shelf is not null && parsed.GetValue(home) is { Length: > 0 } both) faults.Add(Fault.Of(UsageCodes.NotBoth, home.Name, both[0], ("other", shelf.Name)));
             if (faults.Count > 0) return output.Fail(faults, null);
@@ -72,7 +73,14 @@ internal static class KitCommand
             if (drawers is null) return new Made(null, [why!], folder);
             home = drawers;
         }
-        if (!KitPlan.TryMake(pieces, request.Spares, home, out var plan, out var faults)) return new Made(null, faults, null);
+        var prices = PriceList.Empty;
+        if (request.Prices is { } path)
+        {
+            var priced = PricesFile.ReadFrom(path);
+            if (priced.Prices is null) return new Made(null, priced.Faults, path);
+            prices = priced.Prices;
+        }
+        if (!KitPlan.TryMake(pieces, request.Spares, home, prices, out var plan, out var faults)) return new Made(null, faults, null);
         return request.Out is { } target ? Write(plan!, target, request, language, labels, cancel) : new Made(plan, [], null);
     }
 
@@ -93,7 +101,7 @@ internal static class KitCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string[] Paths, string[] Names, int[] Counts, Spares Spares, Dictionary<string, int> Home, string? Shelf, string? Out, LabelGrid Labels, Paper Paper);
+    private sealed record Request(string[] Paths, string[] Names, int[] Counts, Spares Spares, Dictionary<string, int> Home, string? Shelf, string? Prices, string? Out, LabelGrid Labels, Paper Paper);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(KitPlan? Plan, IReadOnlyList<Fault> Faults, string? File)

@@ -93,6 +93,14 @@ internal static class KitJson
             Items(json, "runOutFirst", now.First);
             json.Whole("withOneMorePack", now.Then?.Count, WhyNotCodes.PackUnknown);
             Items(json, "runOutThen", now.Then?.First ?? []);
+            using var each = json.Array("each");
+            foreach (var (item, enough) in now.Each)
+            {
+                using var line = json.Object();
+                json.Text("item", item.Id);
+                json.Whole("home", item.Home);
+                json.Whole("count", enough);
+            }
         }
     }
 

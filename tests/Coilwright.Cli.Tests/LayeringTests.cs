@@ -41,6 +41,7 @@ public class LayeringTests
         ["Fit", "Alignment"],
         ["Spread"],
         ["Readings"],
+        ["Scenes"],
         ["Making", "Cutting", "Stock"],
         ["Listings"],
         ["Costing"],

@@ -26,6 +26,9 @@ public static class BeadVolume
             - Drilled(bead, length, bead.WidthMm - 2 * wall, bead.ThicknessMm - 2 * wall, bore);
     }
 
+    /// <summary>Volume of the bead as if it were solid: what its outline holds, mm3.</summary>
+    public static double OutlineMm3(Bead bead) => Drilled(bead, bead.LengthMm, bead.WidthMm, bead.ThicknessMm, 0);
+
     private static double Drilled(Bead bead, double lengthMm, double widthMm, double thicknessMm, double boreMm)
     {
         var profile = bead.Shape.Profile(bead);

@@ -43,7 +43,8 @@ public readonly record struct Lab(double L, double A, double B)
         return new Lab(l / colours.Count, a / colours.Count, b / colours.Count);
     }
 
-    private static double Linear(byte value)
+    /// <summary>A channel of sRGB as linear light, 0 to 1.</summary>
+    public static double Linear(byte value)
     {
         var v = value / 255.0;
         return v <= 0.04045 ? v / 12.92 : Math.Pow((v + 0.055) / 1.055, 2.4);

@@ -14,7 +14,9 @@ internal static class DataBinder
     // A figure with where it came from; basis says how it came of the source when it was not simply read there.
     private static readonly FieldSet Figure = new("value", "unit", "from", "to", "basis", "source", "note");
     private static readonly FieldSet Chosen = new("value", "unit", "basis", "reason", "source");
-    private static readonly FieldSet MaterialFields = new("key", "name", "isMetal", "density");
+    private static readonly FieldSet MaterialFields = new("key", "name", "isMetal", "look", "density");
+    private static readonly WordSet<MaterialLook> Looks = new(("plain", MaterialLook.Plain), ("glass", MaterialLook.Glass), ("stone", MaterialLook.Stone),
+        ("metal", MaterialLook.Metal), ("pearl", MaterialLook.Pearl), ("wood", MaterialLook.Wood));
     private static readonly FieldSet CatalogueFields = new("key", "kind", "label", "bead", "sizes");
     private static readonly FieldSet SizesFields = new("source", "note");
     private static readonly FieldSet SteelFields = new("key", "name", "density", "youngsModulus", "shearModulus", "tensileStrength");
@@ -39,8 +41,9 @@ internal static class DataBinder
         var key = Key(fields, fileName);
         if (fields.Require("name")) fields.Text("name", mayBeEmpty: false);
         var metal = fields.Require("isMetal") ? fields.YesOrNo("isMetal") : null;
+        var look = fields.Require("look") ? fields.Word("look", Looks) : null;
         var density = Read(fields, "density", "g/cm3", Limits.Above0To(25, "g/cm3"));
-        return key is not null && metal is { } m && density is { } d ? new BeadMaterial(key, d.Value, m, d.Source) : null;
+        return key is not null && metal is { } m && look is { } l && density is { } d ? new BeadMaterial(key, d.Value, m, d.Source) { Look = l } : null;
     }
 
     /// <summary>A bead of the catalogue: its own fields are those of a piece file.</summary>

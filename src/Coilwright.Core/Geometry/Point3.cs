@@ -1,0 +1,26 @@
+namespace Coilwright.Core.Geometry;
+
+/// <summary>A place or a direction in space, mm where it is a place.</summary>
+public readonly record struct Point3(double X, double Y, double Z)
+{
+    /// <summary>How long it is.</summary>
+    public double Length => Math.Sqrt(Dot(this));
+
+    /// <summary>The same direction, one long; itself where it has no direction.</summary>
+    public Point3 Unit => Length is > 0 and var length ? this * (1 / length) : this;
+
+    /// <summary>Adds.</summary>
+    public static Point3 operator +(Point3 a, Point3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
+
+    /// <summary>Takes away.</summary>
+    public static Point3 operator -(Point3 a, Point3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
+
+    /// <summary>Stretches.</summary>
+    public static Point3 operator *(Point3 a, double by) => new(a.X * by, a.Y * by, a.Z * by);
+
+    /// <summary>Scalar product.</summary>
+    public double Dot(Point3 other) => X * other.X + Y * other.Y + Z * other.Z;
+
+    /// <summary>Vector product, by the right hand.</summary>
+    public Point3 Cross(Point3 other) => new(Y * other.Z - Z * other.Y, Z * other.X - X * other.Z, X * other.Y - Y * other.X);
+}

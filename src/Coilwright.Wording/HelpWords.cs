@@ -57,6 +57,9 @@ public sealed record HelpWords
     /// <summary><c>--greyscale</c>.</summary>
     public required string SheetGreyscale { get; init; }
 
+    /// <summary><c>--glb</c>.</summary>
+    public required string SheetGlb { get; init; }
+
     /// <summary><c>--ink-saving</c>.</summary>
     public required string PatternInkSaving { get; init; }
 

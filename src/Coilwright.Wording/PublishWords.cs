@@ -38,6 +38,9 @@ public sealed record PublishWords
     /// <summary>The table of materials.</summary>
     public required string Materials { get; init; }
 
+    /// <summary>The model to turn.</summary>
+    public required string Model { get; init; }
+
     /// <summary>The listing.</summary>
     public required string ListingText { get; init; }
 

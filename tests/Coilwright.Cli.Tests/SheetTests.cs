@@ -65,6 +65,17 @@ public class SheetTests
     }
 
     [Fact]
+    public void The_piece_in_space_is_written_beside_it_where_it_is_asked_for()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--glb", "--json");
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(SheetOf("boardwalk").Concat(["boardwalk-coil-at-rest.glb", "boardwalk-coil-worn.glb"]).Order(StringComparer.Ordinal), Files(folder.Path));
+        Assert.Contains(Valid(ran.Out)["files"]!.AsArray(), f => ((string)f!).EndsWith("boardwalk-coil-worn.glb", StringComparison.Ordinal));
+        foreach (var model in new[] { "boardwalk-coil-at-rest.glb", "boardwalk-coil-worn.glb" }) Assert.Equal("glTF"u8.ToArray(), File.ReadAllBytes(folder[model])[..4]);
+    }
+
+    [Fact]
     public void A_piece_that_cannot_be_made_has_its_sheet_with_a_warning_and_ends_with_1()
     {
         using var folder = new OwnFolder();
@@ -145,7 +156,7 @@ public class SheetTests
     {
         var ran = TheProgram.Run("sheet", "--help");
         Assert.Equal(0, ran.Code);
-        foreach (var word in new[] { "--out DIR", "--paper a4|letter", "--large-print", "--greyscale", "--wrist MM", "--json", "coilwright sheet my-bracelet.piece.json --out sheets" })
+        foreach (var word in new[] { "--out DIR", "--paper a4|letter", "--large-print", "--greyscale", "--glb", "--wrist MM", "--json", "coilwright sheet my-bracelet.piece.json --out sheets" })
             Assert.Contains(word, ran.Out, StringComparison.Ordinal);
         Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }

@@ -59,7 +59,11 @@ internal sealed class DocumentOptions(Language language)
     public sealed record Request(string Path, string Target, ReckonRequest Reckon, ImmutableArray<double>? WristsMm, PageSetup Setup)
     {
         /// <summary>Writes a document of the piece.</summary>
-        public Task<DocumentsWritten> WriteAsync(DocumentKind kind, Language language, CancellationToken cancel) =>
-            Task.Run(() => DocumentWriting.WriteAsync(kind, this, language, cancel), cancel).WaitAsync(cancel);
+        /// <param name="kind">The document.</param>
+        /// <param name="language">The language.</param>
+        /// <param name="cancel">Stops it.</param>
+        /// <param name="beside">Makes what is written beside it; null for nothing.</param>
+        public Task<DocumentsWritten> WriteAsync(DocumentKind kind, Language language, CancellationToken cancel, Func<Reckoned, IEnumerable<DocumentFile>>? beside = null) =>
+            Task.Run(() => DocumentWriting.WriteAsync(kind, this, language, beside, cancel), cancel).WaitAsync(cancel);
     }
 }

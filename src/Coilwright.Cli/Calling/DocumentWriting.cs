@@ -12,7 +12,8 @@ namespace Coilwright.Cli.Calling;
 internal static class DocumentWriting
 {
     /// <summary>Reads a piece, and writes a document of it with its drawings.</summary>
-    public static async Task<DocumentsWritten> WriteAsync(DocumentKind kind, DocumentOptions.Request asked, Language language, CancellationToken cancel)
+    public static async Task<DocumentsWritten> WriteAsync(DocumentKind kind, DocumentOptions.Request asked, Language language,
+        Func<Reckoned, IEnumerable<DocumentFile>>? beside, CancellationToken cancel)
     {
         var (path, target, request, wrists, setup) = asked;
         var data = DataFiles.LoadDefault();
@@ -22,7 +23,7 @@ internal static class DocumentWriting
         // Sizes take longer than the rest: they are made beside it, and the drawings beside the pages.
         var sizing = Task.Run(() => wrists is { } of ? Grader.Of(piece, known, new SizesRequest(of.IsEmpty ? UsualWrists.Few(piece, known) : of), null, cancel) : null, cancel);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
-        var drawing = Task.Run(() => DocumentFiles.Drawings(kind, reckoned, setup, language).ToArray(), cancel);
+        var drawing = Task.Run(() => DocumentFiles.Drawings(kind, reckoned, setup, language).Concat(beside?.Invoke(reckoned) ?? []).ToArray(), cancel);
         var sizes = await sizing.ConfigureAwait(false);
         cancel.ThrowIfCancellationRequested();
 

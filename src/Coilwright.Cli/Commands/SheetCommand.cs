@@ -4,6 +4,7 @@ using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Readings;
 using Coilwright.Documents;
+using Coilwright.Documents.Scenes;
 
 namespace Coilwright.Cli.Commands;
 
@@ -14,12 +15,13 @@ internal static class SheetCommand
     {
         var words = output.Language.Help;
         var options = new DocumentOptions(output.Language);
-        var command = options.Verb("sheet", words.Sheet);
+        var glb = new Option<bool>("--glb") { Description = words.SheetGlb };
+        var command = options.Verb("sheet", words.Sheet, glb);
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             if (options.Read(parsed, command, faults) is not { } asked) return output.Fail(faults, null);
-            var made = await asked.WriteAsync(DocumentKinds.PatternSheet, output.Language, cancel).ConfigureAwait(false);
+            var made = await asked.WriteAsync(DocumentKinds.PatternSheet, output.Language, cancel, parsed.GetValue(glb) ? CoilModel.Files : null).ConfigureAwait(false);
             if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
             var code = made.Reckoned!.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
             return output.IsJson

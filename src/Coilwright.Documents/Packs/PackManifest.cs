@@ -31,7 +31,7 @@ internal static class PackManifest
             {
                 json.WriteStartObject();
                 json.WriteString("name", file.Name);
-                json.WriteString("is", file.Kind switch { PackedKind.Document => "document", PackedKind.Picture => "picture", PackedKind.Materials => "materials", _ => "listing" });
+                json.WriteString("is", file.Kind switch { PackedKind.Document => "document", PackedKind.Picture => "picture", PackedKind.Model => "model", PackedKind.Materials => "materials", _ => "listing" });
                 json.WriteString("mediaType", file.MediaType);
                 json.WriteString("about", file.About);
                 if (file.Pixels is var (width, height))

@@ -11,6 +11,9 @@ public enum PackedKind
     /// <summary>A picture.</summary>
     Picture,
 
+    /// <summary>The piece as a model to turn.</summary>
+    Model,
+
     /// <summary>What goes in and what to buy.</summary>
     Materials,
 

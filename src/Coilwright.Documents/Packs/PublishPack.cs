@@ -5,9 +5,11 @@ using Coilwright.Core.Colour;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Listings;
+using Coilwright.Core.Scenes;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
+using Coilwright.Documents.Scenes;
 using Coilwright.Documents.Tables;
 using Coilwright.Wording;
 
@@ -66,8 +68,8 @@ public static class PublishPack
     // A plain file that its owner may write and all may read, as Unix notes it.
     private const int PlainFile = (0x8000 | 0x1a4) << 16;
 
-    // What is in it, in this order. The coil as a model to turn belongs here once there is one.
-    private static readonly ImmutableArray<Func<PackRequest, CancellationToken, IEnumerable<(PackedFile? File, ImmutableArray<Fault> Faults)>>> Parts = [Documents, Pictures, Materials, ListingText];
+    // What is in it, in this order.
+    private static readonly ImmutableArray<Func<PackRequest, CancellationToken, IEnumerable<(PackedFile? File, ImmutableArray<Fault> Faults)>>> Parts = [Documents, Pictures, Models, Materials, ListingText];
 
     /// <summary>Makes a pack.</summary>
     public static MadePack Of(PackRequest request, CancellationToken cancel = default)
@@ -117,6 +119,10 @@ public static class PublishPack
                 yield return (new PackedFile($"pictures/{picture.Name}-{width}x{height}.png", PackedKind.Picture, "image/png", described.Description, drawn.Bytes) { Pixels = (width, height) }, drawn.Faults);
             }
     }
+
+    // Without the form: whoever shows it has a wrist or a stand of her own.
+    private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Models(PackRequest request, CancellationToken cancel) =>
+        [(new PackedFile("coil.glb", PackedKind.Model, CoilModel.MediaType, request.Language.Publish.Model, CoilModel.Glb(CoilScene.Of(request.Listing.Reckoned, CoilPose.Worn), withForm: false)), [])];
 
     private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Materials(PackRequest request, CancellationToken cancel) =>
         [(new PackedFile("materials.csv", PackedKind.Materials, "text/csv", request.Language.Publish.Materials, MaterialsTable.Csv(request.Listing.Reckoned, request.Language)), [])];

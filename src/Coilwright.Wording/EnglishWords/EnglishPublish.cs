@@ -7,7 +7,7 @@ internal static class EnglishPublish
 {
     internal static PublishWords Make() => new()
     {
-        Verb = "Put everything to sell a pattern with into one zip: its documents as PDF and web page, pictures, a key card, the materials as a table, a listing, and a list of it all.",
+        Verb = "Put everything to sell a pattern with into one zip: its documents as PDF and web page, pictures, a model to turn, a key card, the materials as a table, a listing, and a list of it all.",
         OutOption = "The zip to write. A file of that name is replaced.",
         PixelsOption = "A size of the pictures, width x height in pixels; may stand several times. Without it: {usual}.",
         WhiteOption = "Draw the pictures on white instead of warm paper.",
@@ -18,8 +18,9 @@ internal static class EnglishPublish
         Letter = "US Letter",
         Documents = new Dictionary<string, string> { ["sheet"] = "pattern sheet", ["pattern"] = "written pattern" }.ToFrozenDictionary(StringComparer.Ordinal),
         Materials = "What goes in and what to buy, as a table.",
+        Model = "The piece as worn, as a model in space to turn (glTF 2.0, metres, +Y up).",
         ListingText = "The text to sell it with.",
         Save = "Save the publish pack",
-        SaveNote = "One zip: documents, pictures, key card, materials, listing.",
+        SaveNote = "One zip: documents, pictures, a model to turn, key card, materials, listing.",
     };
 }

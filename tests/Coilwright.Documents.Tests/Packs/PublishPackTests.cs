@@ -47,7 +47,7 @@ public class PublishPackTests
         var manifest = JsonNode.Parse(Read(zip, "manifest.json"))!;
         string[] pictures = [.. from picture in (string[])["coil", "near", "turns", "key"] from size in (string[])["320x240", "90x200"] select $"pictures/{picture}-{size}.png"];
         string[] documents = [.. from kind in DocumentKinds.All from ending in (string[])[".pdf", ".html"] select $"my-bracelet-{kind.Name}{ending}"];
-        Assert.Equal([.. documents, .. pictures, "materials.csv", "listing.txt", "manifest.json"], zip.Entries.Select(e => e.FullName));
+        Assert.Equal([.. documents, .. pictures, "coil.glb", "materials.csv", "listing.txt", "manifest.json"], zip.Entries.Select(e => e.FullName));
         Assert.Equal(zip.Entries.Select(e => e.FullName).SkipLast(1), manifest["files"]!.AsArray().Select(f => (string)f!["name"]!));
         foreach (var file in manifest["files"]!.AsArray())
         {

@@ -62,7 +62,7 @@ public sealed class QuoteSentences(Quote quote, Listing listing, Language langua
 
     /// <summary>When the beads are there.</summary>
     public string When() => quote.Arrivals.AllAtHome ? _words.AllAtHome
-        : quote.BeadsThereOn is { } day ? language.Sentence(_words.There, ("on", Day(quote.Ask.On)), ("days", quote.Arrivals.Days), ("day", Day(day))) : _words.NotToldWhen;
+        : quote.BeadsThereOn is { } day ? language.Sentence(day == quote.Ask.On ? _words.ThereAtOnce : _words.There, ("on", Day(quote.Ask.On)), ("days", quote.Arrivals.Days), ("day", Day(day))) : _words.NotToldWhen;
 
     /// <summary>What stands against promising it, and what is to be known before; that nothing does where nothing does.</summary>
     public IEnumerable<string> Reasons() => quote.Reasons.IsEmpty ? [_words.CanBePromised] : quote.Reasons.SelectMany(Of);

@@ -90,6 +90,9 @@ public sealed record QuoteWords
     /// <summary>They are there on {day}, {days} days after ordering on {on}.</summary>
     public required string There { get; init; }
 
+    /// <summary>They can be had on {on} itself.</summary>
+    public required string ThereAtOnce { get; init; }
+
     /// <summary>That is not known.</summary>
     public required string NotToldWhen { get; init; }
 

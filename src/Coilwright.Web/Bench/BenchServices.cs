@@ -45,6 +45,8 @@ internal static class BenchServices
         services.AddSingleton<CostsDesk>();
         services.AddSingleton<PriceDesk>();
         services.AddSingleton<KitDesk>();
+        services.AddSingleton<QuoteDesk>();
+        services.AddSingleton<BatchDesk>();
         services.AddSingleton<StringingPlaces>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();

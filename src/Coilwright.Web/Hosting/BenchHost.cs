@@ -71,6 +71,8 @@ public static class BenchHost
         app.MapPriceFiles();
         app.MapKitFiles();
         app.MapSellingFiles();
+        app.MapQuoteFiles();
+        app.MapBatchFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -34,6 +34,7 @@ internal static class EnglishQuote
         WhenHeading = "When the beads are there",
         AllAtHome = "All beads are here.",
         There = "Some beads must be ordered. If that is done on {on}, all are here {days} {days:day|days} later, on {day}.",
+        ThereAtOnce = "Some beads must be bought, and can be on {on}, the same day.",
         NotToldWhen = "Some beads must be ordered, and when they are here is not known yet.",
         ReasonsHeading = "Before you promise it",
         CanBePromised = "Nothing that is known stands against it.",

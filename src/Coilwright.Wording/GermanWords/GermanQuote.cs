@@ -34,6 +34,7 @@ internal static class GermanQuote
         WhenHeading = "Wann die Perlen da sind",
         AllAtHome = "Alle Perlen sind da.",
         There = "Einige Perlen müssen bestellt werden. Geschieht das am {on}, sind alle {days} {days:Tag|Tage} später da, am {day}.",
+        ThereAtOnce = "Einige Perlen müssen gekauft werden, und das geht am {on}, am selben Tag.",
         NotToldWhen = "Einige Perlen müssen bestellt werden, und wann sie da sind, ist noch nicht bekannt.",
         ReasonsHeading = "Vor dem Zusagen",
         CanBePromised = "Nichts Bekanntes spricht dagegen.",

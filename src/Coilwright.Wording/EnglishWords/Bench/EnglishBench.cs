@@ -39,5 +39,7 @@ internal static class EnglishBench
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
         Selling = EnglishBenchSelling.Make(),
+        Batch = EnglishBenchBatch.Make(),
+        Quote = EnglishBenchQuote.Make(),
     };
 }

@@ -39,5 +39,7 @@ internal static class GermanBench
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
         Selling = GermanBenchSelling.Make(),
+        Batch = GermanBenchBatch.Make(),
+        Quote = GermanBenchQuote.Make(),
     };
 }

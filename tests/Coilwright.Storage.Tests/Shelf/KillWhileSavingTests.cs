@@ -80,6 +80,20 @@ public class KillWhileSavingTests
         AssertSound(await StockKillCheck.RunAsync(20, new KillDatabase(await server.NewDatabaseAsync())));
     }
 
+    [Fact]
+    public async Task No_piece_that_was_acknowledged_is_lost_to_a_kill_and_its_beads_are_out_of_stock_with_it()
+    {
+        using var folder = new TempFolder();
+        AssertSound(await MadeKillCheck.RunAsync(20, new KillFolder(folder.Path)));
+    }
+
+    [Fact]
+    public async Task No_piece_that_a_database_acknowledged_is_lost_to_a_kill_and_its_beads_are_out_of_stock_with_it()
+    {
+        await using var server = await PostgresServer.StartNewAsync(durable: true);
+        AssertSound(await MadeKillCheck.RunAsync(20, new KillDatabase(await server.NewDatabaseAsync())));
+    }
+
     private static void AssertSound(KillFigures figures)
     {
         Assert.True(figures.IsSound, figures.ToString());
@@ -88,6 +102,12 @@ public class KillWhileSavingTests
     }
 
     private static void AssertSound(StockKillFigures figures)
+    {
+        Assert.True(figures.IsSound, figures.ToString());
+        Assert.True(figures.Acknowledged > 100, figures.ToString());
+    }
+
+    private static void AssertSound(MadeKillFigures figures)
     {
         Assert.True(figures.IsSound, figures.ToString());
         Assert.True(figures.Acknowledged > 100, figures.ToString());

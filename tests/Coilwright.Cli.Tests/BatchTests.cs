@@ -39,6 +39,24 @@ public class BatchTests
         Assert.True((int)batch["traysEach"]! > 1);
     }
 
+    // Tidewrack takes 862 mm: by hand, an offcut of 950 gives one length and coils of 12 loops of 188.5 mm, 2262 mm, give two each.
+    [Fact]
+    public void The_wire_at_hand_is_cut_as_cut_has_it_and_too_little_is_told()
+    {
+        using var folder = new OwnFolder();
+        var piece = JsonNode.Parse(File.ReadAllText(TheProgram.Example("tidewrack")))!["stringingMaterial"]!;
+        string Wire(int packs) => folder.Write($"{packs}.wire.json", $$"""{ "format": "coilwright.wire/1", "wire": [{ "name": "packs", "wireMm": {{piece["wireMm"]!.ToJsonString()}}, "loopMm": 188.5, "wireLengthMm": 2262, "howMany": {{packs}} }, { "name": "tin", "wireMm": {{piece["wireMm"]!.ToJsonString()}}, "loopMm": 188.5, "wireLengthMm": 950, "offcut": true }] }""");
+        string[] call = ["batch", TheProgram.Example("tidewrack"), "--count", "5", "--json", "--wire"];
+        var batch = Valid(TheProgram.Run([.. call, Wire(3)]).Out);
+        Assert.True((bool)batch["wireIsEnough"]!);
+        Assert.Equal([("tin", 1, 1), ("packs", 2, 2)], batch["coils"]!.AsArray().Select(c => ((string)c!["name"]!, (int)c["times"]!, (int)c["lengths"]!)));
+        var cut = JsonNode.Parse(TheProgram.Run("cut", TheProgram.Example("tidewrack"), "--count", "tidewrack=5", "--stock", Wire(3), "--json").Out)!;
+        Assert.True((bool)cut["comesOut"]!);
+        var ran = TheProgram.Run([.. call, Wire(1)]);
+        Assert.Equal((1, false), (ran.Code, (bool)Valid(ran.Out)["wireIsEnough"]!));
+        Assert.Equal(2, TheProgram.Run([.. call, folder["none.wire.json"]]).Code);
+    }
+
     [Theory, InlineData("--count", "0"), InlineData("--count", "ten"), InlineData("--wells", "0"), InlineData("--rounds", "1001"), InlineData("--paper", "a3"), InlineData("--costs", "none.costs.json")]
     public void A_wrong_call_is_refused(string option, string value) => Assert.Equal(2, TheProgram.Run("batch", TheProgram.Example("tidewrack"), option, value).Code);
 

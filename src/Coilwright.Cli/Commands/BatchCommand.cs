@@ -28,26 +28,27 @@ internal static class BatchCommand
         var wells = new Option<string?>("--wells") { Description = output.Language.Fill(words.WellsOption, ("usual", CountingTray.Usual.Wells)), HelpName = "N" };
         var rounds = new Option<string?>("--rounds") { Description = output.Language.Fill(words.RoundsOption, ("usual", CountingTray.Usual.Rounds)), HelpName = "N" };
         var costs = new Option<string?>("--costs") { Description = words.CostsOption, HelpName = "FILE" };
+        var wire = new Option<string?>("--wire") { Description = output.Language.Quote.WireOption, HelpName = "FILE" };
         var folder = new Option<string?>("--out") { Description = words.OutOption, HelpName = "DIR" };
         var paper = new Option<string?>("--paper") { Description = output.Language.Help.SheetPaper, HelpName = "a4|letter" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("batch", words.Verb) { piece, count, wells, rounds, costs, folder, paper, language, json };
+        var command = new Command("batch", words.Verb) { piece, count, wells, rounds, costs, wire, folder, paper, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             var request = new Request(parsed.GetRequiredValue(piece), CountOption.ReadWhole(parsed, count, CuttingRules.MostPieces, faults) ?? UsualCount,
                 new CountingTray(CountOption.ReadWhole(parsed, wells, CountingTray.Most, faults) ?? CountingTray.Usual.Wells, CountOption.ReadWhole(parsed, rounds, CountingTray.Most, faults) ?? CountingTray.Usual.Rounds),
-                parsed.GetValue(costs), parsed.GetValue(folder), PaperOption.Read(parsed, paper, faults));
+                parsed.GetValue(costs), parsed.GetValue(wire), parsed.GetValue(folder), PaperOption.Read(parsed, paper, faults));
             LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var made = await Task.Run(() => Plan(request, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             cancel.ThrowIfCancellationRequested();
             if (made.Plan is not { } plan) return output.Fail(made.Faults, made.File);
-            var code = plan.Reckoned.Fit.Fits ? ExitCodes.Done : ExitCodes.Stop;
-            return output.IsJson ? output.Answer(BatchJson.Of(plan, output.Language, made.Written), code) : output.Answer(BatchText.Of(plan, output.Language, made.Written), code);
+            var code = plan.Reckoned.Fit.Fits && made.Wire is not { ComesOut: false } ? ExitCodes.Done : ExitCodes.Stop;
+            return output.IsJson ? output.Answer(BatchJson.Of(plan, made.Wire, output.Language, made.Written), code) : output.Answer(BatchText.Of(plan, made.Wire, output.Language, made.Written), code);
         });
         return command;
     }
@@ -61,7 +62,15 @@ internal static class BatchCommand
         var sheet = request.Costs is { } file ? CostsFile.ReadFrom(file) : null;
         if (sheet is { Costs: null }) return new Made(null, sheet.Faults, request.Costs);
         var plan = BatchPlan.Of(Reckoning.Of(piece, known, null, cancel), request.Count, request.Tray, sheet?.Costs?.Sheet ?? CostSheet.Empty);
-        return request.Out is { } target ? Write(plan, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
+        CuttingPlan? cutting = null;
+        if (request.Wire is { } hand)
+        {
+            var (wire, unread) = WireFile.ReadFrom(hand, known);
+            if (wire is null) return new Made(null, unread, hand);
+            cutting = WireCutting.Of([new WireDemand(piece.Title, piece.Wire, plan.Reckoned.Wire.CutMm, request.Count)], wire.Lots, wire.Rules, known.Choices, cancel: cancel);
+        }
+        var made = request.Out is { } target ? Write(plan, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
+        return made with { Wire = cutting };
     }
 
     // All are drawn before anything is written.
@@ -77,11 +86,14 @@ internal static class BatchCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string Piece, int Count, CountingTray Tray, string? Costs, string? Out, Paper Paper);
+    private sealed record Request(string Piece, int Count, CountingTray Tray, string? Costs, string? Wire, string? Out, Paper Paper);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(BatchPlan? Plan, IReadOnlyList<Fault> Faults, string? File)
     {
+        /// <summary>How the wire at hand is cut; null when nobody said what is there.</summary>
+        public CuttingPlan? Wire { get; init; }
+
         /// <summary>The files that were written.</summary>
         public ImmutableArray<string> Written { get; init; } = [];
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Batches;
+using Coilwright.Core.Cutting;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Reports;
@@ -10,7 +11,7 @@ internal static class BatchJson
     public const string Schema = "coilwright.batch/1";
 
     /// <summary>The page.</summary>
-    public static byte[] Of(BatchPlan plan, Language language, ImmutableArray<string> files)
+    public static byte[] Of(BatchPlan plan, CuttingPlan? wire, Language language, ImmutableArray<string> files)
     {
         using var json = new JsonPage(language);
         var said = new BatchSentences(plan, language);
@@ -45,6 +46,17 @@ internal static class BatchJson
             json.Mm("cutMm", plan.Reckoned.Wire.CutMm);
             json.Ratio("loopsToCut", plan.Reckoned.Wire.LoopsToCut);
             json.Mm("cutAllMm", plan.CutMm);
+            json.YesOrNo("wireIsEnough", wire?.ComesOut);
+            using (json.Array("coils"))
+                foreach (var coil in wire?.Coils ?? [])
+                    using (json.Object())
+                    {
+                        json.Text("name", wire!.Lots[coil.Lot].Name);
+                        json.Whole("times", coil.Times);
+                        json.Whole("lengths", coil.Cuts.Length);
+                        json.Whole("leftMm", coil.LeftMm);
+                        json.YesOrNo("isKept", coil.IsKept);
+                    }
             using (json.Array("steps"))
                 foreach (var step in plan.Steps)
                     using (json.Object())

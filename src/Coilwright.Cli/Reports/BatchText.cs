@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Batches;
+using Coilwright.Core.Cutting;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Reports;
@@ -8,7 +9,7 @@ namespace Coilwright.Cli.Reports;
 internal static class BatchText
 {
     /// <summary>The page.</summary>
-    public static string Of(BatchPlan plan, Language language, ImmutableArray<string> files)
+    public static string Of(BatchPlan plan, CuttingPlan? wire, Language language, ImmutableArray<string> files)
     {
         var (page, said, words) = (new TextPage(), new BatchSentences(plan, language), language.Batch);
         page.Title(words.Title);
@@ -31,6 +32,13 @@ internal static class BatchText
         page.Table([("", false), ("", false), ("", true)], plan.Reckoned.Counts.Select(k => new[] { k.Letter, k.Bead.Name, language.Number((double)k.Count * plan.Count, 0) }), 1);
         page.Heading(words.WireHeading);
         page.Paragraph(said.Wire());
+        if (wire is not null)
+        {
+            var cutting = new CutSentences(wire, language);
+            page.Paragraph(language.Bench.Batch.WireAtHand);
+            foreach (var coil in wire.Coils) page.Hanging("- ", $"{cutting.Of(coil)} {string.Join("; ", cutting.Cuts(coil))}. {cutting.Left(coil)}");
+            foreach (var sentence in cutting.NotCut()) page.Hanging("! ", sentence);
+        }
         page.Heading(words.TimeHeading);
         foreach (var step in said.Steps()) page.Hanging("- ", step);
         page.Paragraph(said.Time());

@@ -39,6 +39,7 @@ public class LayeringTests
         ["Pieces"],
         ["Lies"],
         ["Fit", "Alignment"],
+        ["Settle"],
         ["Spread"],
         ["Readings"],
         ["Scenes"],

@@ -1,0 +1,239 @@
+using Coilwright.Core.Settle.Rods;
+
+namespace Coilwright.Core.Settle.Solving;
+
+/// <summary>Why a search for rest ended.</summary>
+public enum RestExit
+{
+    /// <summary>Nothing pulls any more, and every way out of the shape costs energy.</summary>
+    AtRest,
+
+    /// <summary>Nothing pulls any more, but the least push would make it jump.</summary>
+    OnEdge,
+
+    /// <summary>Rounding leaves nothing to gain, though the pull that is left is above what was asked.</summary>
+    NoProgress,
+
+    /// <summary>The steps allowed ran out.</summary>
+    OutOfSteps,
+}
+
+/// <summary>How a search for rest ended.</summary>
+/// <param name="State">The shape reached.</param>
+/// <param name="Exit">Why it ended.</param>
+/// <param name="Steps">Newton steps taken.</param>
+/// <param name="ResidualN">The largest force left on an unknown that is free, N; moments over the reach they were weighed by.</param>
+/// <param name="Energy">The energy, N mm.</param>
+/// <param name="Falling">Directions in which the energy falls at the shape reached.</param>
+public sealed record RestResult(RodState State, RestExit Exit, int Steps, double ResidualN, double Energy, int Falling);
+
+/// <summary>How to look for rest.</summary>
+public sealed record RestOptions
+{
+    /// <summary>Force that may be left, N.</summary>
+    public double ResidualN { get; init; } = 1e-8;
+
+    /// <summary>Most Newton steps.</summary>
+    public int MostSteps { get; init; } = 400;
+
+    /// <summary>Furthest that a node may go in one step, mm.</summary>
+    public double MostMoveMm { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Furthest that an edge, or a bead about the wire, may turn in one step, radians.</summary>
+    public double MostTurnRad { get; init; } = 0.6;
+
+    /// <summary>Length by which a moment is weighed against a force, mm: a coil's radius.</summary>
+    public double ReachMm { get; init; } = 30;
+
+    /// <summary>The order of elimination; null: the best.</summary>
+    public EliminationOrder? Order { get; init; }
+}
+
+/// <summary>A term whose elements change as the shape does.</summary>
+public interface IChangingTerm : IEnergyTerm
+{
+    /// <summary>Looks again which bodies are near each other; whether its elements changed.</summary>
+    bool LookAgain(RodState state);
+}
+
+/// <summary>Finds where a wire comes to rest: Newton's method on its energy, with a line search.</summary>
+/// <remarks>A step is taken with the true second slopes where they rise in every direction, which the pivots of the factor tell; elsewhere each element's falling directions are
+/// taken out. A step that would run bodies into each other is shortened, for there the energy is infinite.</remarks>
+public sealed class Newton
+{
+    private readonly IReadOnlyList<IEnergyTerm> _terms;
+    private readonly bool[] _isFixed;
+    private readonly int[] _groupOf;
+    private readonly Func<RodState, double[]>? _anglesOf;
+    private readonly RestOptions _options;
+    private StiffnessMatrix? _matrix;
+
+    /// <summary>Prepares it.</summary>
+    /// <param name="terms">The parts of the energy.</param>
+    /// <param name="isFixed">For each unknown whether it is held.</param>
+    /// <param name="groupOf">For each unknown the group that it is eliminated with; a node's four belong together.</param>
+    /// <param name="anglesOf">Where each group stands round the arm; null when there is no arm.</param>
+    /// <param name="options">How to look.</param>
+    public Newton(IReadOnlyList<IEnergyTerm> terms, bool[] isFixed, int[] groupOf, Func<RodState, double[]>? anglesOf, RestOptions options) =>
+        (_terms, _isFixed, _groupOf, _anglesOf, _options) = (terms, isFixed, groupOf, anglesOf, options);
+
+    /// <summary>The matrix of the last step; null before the first.</summary>
+    public StiffnessMatrix? Matrix => _matrix;
+
+    /// <summary>The groups of a wire by itself: each node with the angle of the edge after it.</summary>
+    public static int[] GroupsOf(RodState state)
+    {
+        var groups = new int[state.Unknowns];
+        for (var u = 0; u < groups.Length; u++) groups[u] = Math.Min(u / 4, state.Positions.Length - 1);
+        return groups;
+    }
+
+    /// <summary>Looks for rest.</summary>
+    /// <param name="state">Where it starts; a state of finite energy.</param>
+    /// <param name="cancel">Stops it.</param>
+    public RestResult Run(RodState state, CancellationToken cancel = default)
+    {
+        var n = state.Unknowns;
+        var (gradient, step, next) = (new double[n], new double[n], new double[n]);
+        LookAgain(state);
+        var energy = Energy(state);
+        Slopes(state, gradient);
+        var residual = ResidualOf(gradient, state.RollAt(0));
+        var stalled = 0;
+        for (var steps = 0; ; steps++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (residual <= _options.ResidualN) return Ended(state, steps, residual, energy, null);
+            if (steps == _options.MostSteps) return Ended(state, steps, residual, energy, RestExit.OutOfSteps);
+            Direction(state, gradient, step);
+            double slope = 0;
+            for (var u = 0; u < n; u++) slope += gradient[u] * step[u];
+            var share = Math.Min(1, FurthestShare(state, step));
+            (RodState State, double Energy, double Residual)? taken = null;
+            for (var halvings = 0; halvings < 50; halvings++, share /= 2)
+            {
+                var trial = state.Moved(step, share);
+                var e = Energy(trial);
+                if (!double.IsFinite(e)) continue;
+                var noise = 1e-14 * (Math.Abs(e) + Math.Abs(energy)) + 1e-300;
+                var enough = e <= energy + 1e-4 * share * slope;
+                // Where the fall drowns in rounding the slopes tell.
+                if (!enough && Math.Abs(share * slope) > 1e3 * noise) continue;
+                Slopes(trial, next);
+                var left = ResidualOf(next, state.RollAt(0));
+                if (!enough && !(left < residual)) continue;
+                taken = (trial, e, left);
+                break;
+            }
+            if (taken is not { } t) return Ended(state, steps, residual, energy, RestExit.NoProgress);
+            stalled = t.Residual > 0.5 * residual && Math.Abs(slope) < 1e-13 * (Math.Abs(energy) + 1e-12) ? stalled + 1 : 0;
+            (state, energy, residual) = t;
+            (gradient, next) = (next, gradient);
+            if (stalled == 8) return Ended(state, steps + 1, residual, energy, RestExit.NoProgress);
+            if (LookAgain(state))
+            {
+                energy = Energy(state);
+                Slopes(state, gradient);
+                residual = ResidualOf(gradient, state.RollAt(0));
+            }
+        }
+    }
+
+    /// <summary>The energy of a state.</summary>
+    public double Energy(RodState state)
+    {
+        double sum = 0;
+        foreach (var term in _terms) sum += term.Value(state);
+        return sum;
+    }
+
+    /// <summary>The slopes at a state, over all unknowns, those held too: there they are what holds them.</summary>
+    public void Slopes(RodState state, double[] gradient)
+    {
+        Array.Clear(gradient);
+        foreach (var term in _terms) term.AddSlopes(state, gradient, null, false);
+    }
+
+    /// <summary>Directions in which the energy falls at a state.</summary>
+    public int Falling(RodState state)
+    {
+        var matrix = Fill(state, new double[state.Unknowns], false);
+        return matrix.Factor.Negative;
+    }
+
+    private RestResult Ended(RodState state, int steps, double residual, double energy, RestExit? exit)
+    {
+        var falling = Falling(state);
+        return new RestResult(state, exit ?? (falling > 0 ? RestExit.OnEdge : RestExit.AtRest), steps, residual, energy, falling);
+    }
+
+    private bool LookAgain(RodState state)
+    {
+        var changed = false;
+        foreach (var term in _terms)
+            if (term is IChangingTerm changing) changed |= changing.LookAgain(state);
+        if (changed) _matrix = null;
+        return changed;
+    }
+
+    private void Direction(RodState state, double[] gradient, double[] step)
+    {
+        var scratch = new double[gradient.Length];
+        var right = new double[gradient.Length];
+        for (var u = 0; u < right.Length; u++) right[u] = -gradient[u];
+        var matrix = Fill(state, scratch, false);
+        if (matrix.Factor.Negative > 0 || matrix.Factor.Replaced > 0) matrix = Fill(state, scratch, true);
+        var lift = 1e-10 * matrix.MeanDiagonal();
+        for (var tries = 0; matrix.Factor.Negative > 0 && tries < 30; tries++, lift *= 10)
+        {
+            matrix.AddToDiagonal(lift);
+            matrix.Fill(0);
+        }
+        matrix.Solve(right, step);
+        // One round of refinement: E A is ten thousand times what bends, so the first solution lacks digits.
+        matrix.Times(step, scratch);
+        for (var u = 0; u < right.Length; u++) right[u] -= scratch[u];
+        matrix.Solve(right, scratch);
+        for (var u = 0; u < right.Length; u++) step[u] += scratch[u];
+    }
+
+    private StiffnessMatrix Fill(RodState state, double[] scratch, bool convex)
+    {
+        _matrix ??= new StiffnessMatrix([.. _terms.Select(t => t.Elements)], _isFixed, _groupOf, _anglesOf?.Invoke(state), _options.Order);
+        _matrix.Clear();
+        Array.Clear(scratch);
+        for (var t = 0; t < _terms.Count; t++) _terms[t].AddSlopes(state, scratch, _matrix.SinkOf(t, _terms[t].Elements), convex);
+        _matrix.Fill(convex ? 1e-12 * _matrix.MeanDiagonal() : 0);
+        return _matrix;
+    }
+
+    private double FurthestShare(RodState state, double[] step)
+    {
+        double move = 0, turn = 0;
+        var places = state.Positions.Length;
+        for (var i = 0; i < places; i++)
+        {
+            var by = new Vec3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
+            move = Math.Max(move, by.Length);
+            if (i >= state.Edges) continue;
+            turn = Math.Max(turn, Math.Abs(step[4 * i + 3]));
+            var j = 4 * state.NodeAfter(i);
+            var apart = new Vec3(step[j], step[j + 1], step[j + 2]) - by;
+            turn = Math.Max(turn, apart.Length / state.Lengths[i]);
+        }
+        for (var r = 0; r < state.Rolls.Length; r++) turn = Math.Max(turn, Math.Abs(step[state.RollAt(r)]));
+        return Math.Min(_options.MostMoveMm / move, _options.MostTurnRad / turn);
+    }
+
+    private double ResidualOf(double[] gradient, int rollsFrom)
+    {
+        double most = 0;
+        for (var u = 0; u < gradient.Length; u++)
+        {
+            if (_isFixed[u]) continue;
+            var isMoment = u >= rollsFrom || u % 4 == 3;
+            most = Math.Max(most, Math.Abs(gradient[u]) / (isMoment ? _options.ReachMm : 1));
+        }
+        return most;
+    }
+}

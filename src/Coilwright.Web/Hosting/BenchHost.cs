@@ -60,6 +60,7 @@ public static class BenchHost
         app.UseRouting();
         app.UseAntiforgery();
         app.UseStaticFiles(Fonts(options));
+        app.UseStaticFiles(Scripts(options));
         app.MapStaticAssets();
         app.MapPieceFiles();
         app.MapSheetFiles();
@@ -73,6 +74,7 @@ public static class BenchHost
         app.MapSellingFiles();
         app.MapQuoteFiles();
         app.MapBatchFiles();
+        app.MapCoilFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
@@ -83,6 +85,14 @@ public static class BenchHost
         RequestPath = "/fonts",
         FileProvider = new PhysicalFileProvider(Path.Combine(options.ProgramFolder, "fonts")),
         OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=604800",
+    };
+
+    // Put together from npm at build, so it lies beside the program too. It changes under its name: asked for each time, sent when it did.
+    private static StaticFileOptions Scripts(BenchOptions options) => new()
+    {
+        RequestPath = "/scripts",
+        FileProvider = new PhysicalFileProvider(Path.Combine(options.ProgramFolder, "scripts")),
+        OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "no-cache",
     };
 
     /// <summary>The port itself when nobody listens on it, else 0: any free one.</summary>

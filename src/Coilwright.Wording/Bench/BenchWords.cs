@@ -101,11 +101,15 @@ public sealed record BenchWords
 
     /// <summary>The page of kits.</summary>
     public required KitPageWords Kit { get; init; }
+
     /// <summary>The page of quotes for custom orders.</summary>
     public required QuotePageWords Quote { get; init; }
 
     /// <summary>The page of several alike.</summary>
     public required BatchPageWords Batch { get; init; }
+
+    /// <summary>The page of the piece in space.</summary>
+    public required CoilPageWords Coil { get; init; }
 
     /// <summary>The page of what is told to buyers.</summary>
     public required SellingPageWords Selling { get; init; }

@@ -38,6 +38,7 @@ internal static class EnglishBench
         Kit = EnglishBenchKit.Make(),
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
+        Coil = EnglishBenchCoil.Make(),
         Selling = EnglishBenchSelling.Make(),
         Batch = EnglishBenchBatch.Make(),
         Quote = EnglishBenchQuote.Make(),

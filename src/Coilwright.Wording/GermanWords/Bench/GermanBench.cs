@@ -38,6 +38,7 @@ internal static class GermanBench
         Kit = GermanBenchKit.Make(),
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
+        Coil = GermanBenchCoil.Make(),
         Selling = GermanBenchSelling.Make(),
         Batch = GermanBenchBatch.Make(),
         Quote = GermanBenchQuote.Make(),

@@ -1,0 +1,24 @@
+using Coilwright.Core.Scenes;
+using Coilwright.Documents.Scenes;
+using Coilwright.Storage.Shelf;
+using Coilwright.Web.Bench;
+
+namespace Coilwright.Web.Hosting;
+
+/// <summary>A piece in space as a model: to look at in the page, and to keep for other programs.</summary>
+internal static class CoilFiles
+{
+    /// <summary>Adds the addresses.</summary>
+    public static void MapCoilFiles(this IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/piece/{id:guid}/coil/worn.glb", (Guid id, IPieceShelf shelf, Reckoner reckoner, CancellationToken cancel) => ModelAsync(id, CoilPose.Worn, "-worn.glb", shelf, reckoner, cancel));
+        routes.MapGet("/piece/{id:guid}/coil/at-rest.glb", (Guid id, IPieceShelf shelf, Reckoner reckoner, CancellationToken cancel) => ModelAsync(id, CoilPose.AtRest, "-at-rest.glb", shelf, reckoner, cancel));
+    }
+
+    private static async Task<IResult> ModelAsync(Guid id, CoilPose pose, string ending, IPieceShelf shelf, Reckoner reckoner, CancellationToken cancel)
+    {
+        if (await shelf.OpenAsync(id, cancel) is not { } shelved) return Results.NotFound();
+        var bytes = await Task.Run(() => CoilModel.Glb(CoilScene.Of(reckoner.Reckon(shelved, shelved.Piece.Wearer.WristMm), pose)), cancel);
+        return Results.File(bytes, CoilModel.MediaType, PieceFiles.FileName(shelved.Piece.Title) + ending);
+    }
+}

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
+using Coilwright.Core.Colour;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Listings;
 using Coilwright.Core.Pieces;
@@ -61,6 +62,15 @@ public static class DataFiles
         var parts = One(Path.Combine(folder, "cautions", "small-parts.json"), faults, CautionBinder.SmallParts);
         var metals = One(Path.Combine(folder, "cautions", "metals.json"), faults, CautionBinder.Metals);
         return (parts is null || metals is null ? null : new CautionData(parts, metals.Limits), faults.ToImmutable());
+    }
+
+    /// <summary>Reads the families that colours are sorted into.</summary>
+    /// <param name="folder">The folder that holds <c>colours/</c>.</param>
+    public static (ColourFamilies? Families, ImmutableArray<Fault> Faults) LoadColourFamilies(string folder)
+    {
+        var faults = ImmutableArray.CreateBuilder<Fault>();
+        var families = One<ColourFamilies>(Path.Combine(folder, "colours", "families.json"), faults, ColourBinder.Families);
+        return (families, faults.ToImmutable());
     }
 
     private static List<T> Each<T>(string folder, ImmutableArray<Fault>.Builder faults, DataBinder.Reader<T> read) where T : class

@@ -43,7 +43,7 @@ public class LayeringTests
         ["Spread"],
         ["Readings"],
         ["Scenes"],
-        ["Making", "Cutting", "Stock"],
+        ["Making", "Cutting", "Stock", "Tray"],
         ["Listings"],
         ["Costing"],
         ["Editing"],

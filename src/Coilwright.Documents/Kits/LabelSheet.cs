@@ -35,10 +35,15 @@ public static class LabelSheet
     public static DrawnDocument Pdf(KitPlan plan, LabelGrid grid, PageSetup setup, Language language)
     {
         if (Check(plan, grid, setup.Paper, language) is { } fault) return new DrawnDocument(default, [fault]);
-        Picture[] labels = [.. Labels(plan, grid, language, setup.Greyscale)];
+        return Pdf([.. Labels(plan, grid, language, setup.Greyscale)], grid, setup, language.Kit.LabelsTitle, language);
+    }
+
+    /// <summary>Lays labels on their sheets, one after the other.</summary>
+    internal static DrawnDocument Pdf(Picture[] labels, LabelGrid grid, PageSetup setup, string title, Language language)
+    {
         var document = new PageDocument
         {
-            Title = language.Kit.LabelsTitle,
+            Title = title,
             Language = language.Code,
             Blocks = [],
             Words = new PageWords { PageOf = (_, _) => "", JoinAt = _ => "" },

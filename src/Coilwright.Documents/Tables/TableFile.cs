@@ -22,7 +22,7 @@ public static class TableFile
             csv.NextRecord();
             foreach (var row in rows)
             {
-                foreach (var cell in row) csv.WriteField(cell switch { decimal number => number.ToString("0.####", CultureInfo.InvariantCulture), int whole => whole.ToString(CultureInfo.InvariantCulture), _ => cell as string ?? "" });
+                foreach (var cell in row) csv.WriteField(cell switch { decimal number => number.ToString("0.####", CultureInfo.InvariantCulture), int whole => whole.ToString(CultureInfo.InvariantCulture), double read => read.ToString("R", CultureInfo.InvariantCulture), _ => cell as string ?? "" });
                 csv.NextRecord();
             }
         }

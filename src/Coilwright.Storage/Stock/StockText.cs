@@ -25,14 +25,19 @@ internal static class StockText
 
     /// <summary>The bead of a text.</summary>
     /// <exception cref="ShelfUnreadableException">It is none.</exception>
-    public static BeadDescription? Bead(string? text, string item, ReckoningData data)
+    public static BeadDescription? Bead(string? text, string item, ReckoningData data) =>
+        text is null ? null : BeadOf(text, data, why => Fault.Of(FaultCodes.StockItemUnreadable, why.Field, why.Value, ("item", item), ("detail", why.Code))).Description;
+
+    /// <summary>The bead of a text.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="data">What beads are read with.</param>
+    /// <param name="told">What is told of what is wrong.</param>
+    /// <exception cref="ShelfUnreadableException">It is none.</exception>
+    public static Bead BeadOf(string text, ReckoningData data, Func<Fault, Fault> told)
     {
-        if (text is null) return null;
         var faults = new FaultList();
         var bead = JsonText.Read(Encoding.UTF8.GetBytes(text), out var broken) is { } json ? new BeadBinder(data, faults).Bind(json.Root).Bead : null;
-        if (bead is not null) return bead.Description;
-        var why = broken ?? faults.InOrder()[0];
-        throw new ShelfUnreadableException(Fault.Of(FaultCodes.StockItemUnreadable, why.Field, why.Value, ("item", item), ("detail", why.Code)));
+        return bead ?? throw new ShelfUnreadableException(told(broken ?? faults.InOrder()[0]));
     }
 
     public static string OfNames(ImmutableArray<string> names) => JsonSerializer.Serialize(names.AsEnumerable());

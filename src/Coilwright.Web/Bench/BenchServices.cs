@@ -9,6 +9,7 @@ using Coilwright.Storage.Shelf;
 using Coilwright.Storage.Shelf.Postgres;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Storage.Stock;
+using Coilwright.Storage.Tray;
 using Coilwright.Web.Hosting;
 using Coilwright.Web.Jobs;
 using Coilwright.Web.Papers;
@@ -47,6 +48,7 @@ internal static class BenchServices
         services.AddSingleton<KitDesk>();
         services.AddSingleton<QuoteDesk>();
         services.AddSingleton<BatchDesk>();
+        services.AddSingleton<TrayDesk>();
         services.AddSingleton<StringingPlaces>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
@@ -63,13 +65,14 @@ internal static class BenchServices
         services.AddScoped<PreferencesKeeper>();
     }
 
-    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IKeptLists, IMadeBook, IShelfBackup
+    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IKeptLists, IMadeBook, IBeadTray, IShelfBackup
     {
         services.AddSingleton(_ => shelf);
         services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<T>());
         services.AddSingleton<ITrialLog>(s => s.GetRequiredService<T>());
         services.AddSingleton<IStockLedger>(s => s.GetRequiredService<T>());
         services.AddSingleton<IMadeBook>(s => s.GetRequiredService<T>());
+        services.AddSingleton<IBeadTray>(s => s.GetRequiredService<T>());
         services.AddSingleton<IKeptLists>(s => s.GetRequiredService<T>());
         services.AddSingleton<IShelfBackup>(s => s.GetRequiredService<T>());
     }

@@ -67,6 +67,7 @@ public static class BenchHost
         app.MapBackupFile();
         app.MapJobFiles();
         app.MapStockFiles();
+        app.MapTrayFiles();
         app.MapMadeFiles();
         app.MapShopFiles();
         app.MapPriceFiles();

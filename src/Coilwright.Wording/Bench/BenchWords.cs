@@ -84,6 +84,9 @@ public sealed record BenchWords
     /// <summary>The pages of the stock.</summary>
     public required StockPageWords Stock { get; init; }
 
+    /// <summary>The pages of the bead tray.</summary>
+    public required TrayPageWords Tray { get; init; }
+
     /// <summary>The pages of what was made.</summary>
     public required MadeWords Made { get; init; }
 

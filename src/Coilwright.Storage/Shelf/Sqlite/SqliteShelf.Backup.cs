@@ -121,6 +121,7 @@ public sealed partial class SqliteShelf : IShelfBackup
             var pieces = ReadEveryPiece(restored);
             ReadAllStock(restored);
             _ = new MadeRows(restored, _clock).All();
+            TraySince(restored, 0);
             var before = Path.Combine(Path.GetDirectoryName(_file.Path)!,
                 $"before-restoring-{_clock.GetUtcNow().UtcDateTime.ToString("yyyyMMdd-HHmmss-fff", CultureInfo.InvariantCulture)}.db");
             CopyTo(before);

@@ -32,6 +32,7 @@ internal static class EnglishBench
         Wishes = EnglishBenchWishes.Make(),
         Sizes = EnglishBenchSizes.Make(),
         Stock = EnglishBenchStock.Make(),
+        Tray = EnglishBenchTray.Make(),
         Made = EnglishBenchMade.Make(),
         Cut = EnglishBenchCut.Make(),
         Price = EnglishBenchPrice.Make(),

@@ -32,6 +32,7 @@ internal static class GermanBench
         Wishes = GermanBenchWishes.Make(),
         Sizes = GermanBenchSizes.Make(),
         Stock = GermanBenchStock.Make(),
+        Tray = GermanBenchTray.Make(),
         Made = GermanBenchMade.Make(),
         Cut = GermanBenchCut.Make(),
         Price = GermanBenchPrice.Make(),

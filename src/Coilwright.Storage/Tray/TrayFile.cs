@@ -1,0 +1,161 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.IO.Compression;
+using System.Text;
+using Coilwright.Core.Faults;
+using Coilwright.Core.Tray;
+using Coilwright.Storage.Json;
+using CsvHelper;
+using CsvHelper.Configuration;
+using MiniExcelLibs;
+
+namespace Coilwright.Storage.Tray;
+
+/// <summary>What came of reading a file as a table.</summary>
+/// <param name="Table">The table; null where it is none.</param>
+/// <param name="Fault">Why it is none; null where it is one.</param>
+public sealed record TrayFileReading(TrayTable? Table, Fault? Fault);
+
+/// <summary>Reads lists of beads as files: values with commas, semicolons or tabs between them (RFC 4180) in UTF-8 or UTF-16, or the first sheet of an Office Open XML workbook. Which it is, is seen from
+/// its bytes, not from its name.</summary>
+/// <remarks>The first line that is not empty has the heads, and what stands between its cells stands between all. Bad input is an answer, never an exception.</remarks>
+public static class TrayFile
+{
+    /// <summary>Largest file, bytes.</summary>
+    public const int MaxBytes = 64 * 1024 * 1024;
+
+    // A workbook is packed; what is in it may come to so much, or it is none that a person made.
+    private const long MaxUnpackedBytes = 1024L * 1024 * 1024;
+
+    private const int MaxCell = 10_000;
+
+    /// <summary>Columns in one table at most: what is beyond is no list of beads.</summary>
+    private const int MaxColumns = 500;
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="bytes">Its bytes.</param>
+    /// <param name="cancel">Gives up.</param>
+    public static TrayFileReading Read(ReadOnlyMemory<byte> bytes, CancellationToken cancel = default)
+    {
+        if (bytes.Length > MaxBytes)
+            return No(Fault.Of(FaultCodes.FileTooLarge, "", "", ("max", string.Create(CultureInfo.InvariantCulture, $"{MaxBytes / 1024 / 1024} MB"))));
+        var lines = bytes.Span switch
+        {
+            [(byte)'P', (byte)'K', 3, 4, ..] => OfWorkbook(bytes, cancel),
+            // What was saved in the old binary form of workbooks.
+            [0xD0, 0xCF, 0x11, 0xE0, ..] => (null, Fault.Of(FaultCodes.WorkbookBroken, "", "")),
+            _ => OfValues(bytes, cancel),
+        };
+        if (lines.Fault is { } fault) return No(fault);
+        if (lines.Lines is not [var heads, .. var rest]) return No(Fault.Of(FaultCodes.TableNoRows, "", ""));
+        return new TrayFileReading(new TrayTable([.. heads.Cells.Select(h => h.Trim())], [.. rest]), null);
+    }
+
+    private static TrayFileReading No(Fault fault) => new(null, fault);
+
+    private static Fault TooLong(int line) => Fault.Of(FaultCodes.TableTooLong, "", "", ("max", TrayTable.MostLines.ToString(CultureInfo.InvariantCulture))).At(line, 0);
+
+    private static (List<TrayLine>? Lines, Fault? Fault) OfValues(ReadOnlyMemory<byte> bytes, CancellationToken cancel)
+    {
+        var encoding = bytes.Span switch
+        {
+            [0xFF, 0xFE, ..] => Encoding.Unicode,
+            [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode,
+            _ => Encoding.UTF8,
+        };
+        if (encoding == Encoding.UTF8 && !System.Text.Unicode.Utf8.IsValid(bytes.Span)) return (null, JsonText.NotUtf8(bytes));
+        var text = encoding.GetString(bytes.Span).TrimStart('\uFEFF');
+        var isBad = false;
+        using var csv = new CsvParser(new StringReader(text), new CsvConfiguration(CultureInfo.InvariantCulture)
+        {
+            Delimiter = DelimiterOf(text),
+            // A quote where none may stand.
+            BadDataFound = _ => isBad = true,
+            MaxFieldSize = MaxCell,
+        });
+        var lines = new List<TrayLine>();
+        var (read, begin) = (0, 1);
+        try
+        {
+            for (; csv.Read(); read = csv.RawRow)
+            {
+                cancel.ThrowIfCancellationRequested();
+                begin = read + 1;
+                var cells = csv.Record!;
+                // The line on which it begins; a cell may run over several.
+                var line = csv.RawRow - csv.RawRecord.TrimEnd('\r', '\n').Count(c => c == '\n');
+                if (isBad) return (null, Broken(begin));
+                if (cells.All(string.IsNullOrWhiteSpace)) continue;
+                if (lines.Count > TrayTable.MostLines) return (null, TooLong(line));
+                if (cells.Length > MaxColumns) return (null, Broken(line));
+                lines.Add(new TrayLine(line, [.. cells]));
+            }
+            // Each quote has its other: one that is left over opened a cell that nothing closes, and took all that follows for its text.
+            return text.Count(c => c == '"') % 2 == 0 ? (lines, null) : (null, Broken(begin));
+        }
+        catch (CsvHelperException)
+        {
+            // A cell without an end: what follows cannot be told apart.
+            return (null, Broken(read + 1));
+        }
+
+        static Fault Broken(int line) => Fault.Of(FaultCodes.TableBroken, "", "").At(line, 0);
+    }
+
+    /// <summary>What stands between the cells: the sign that the first line has most often outside quotes.</summary>
+    private static string DelimiterOf(string text)
+    {
+        Span<int> seen = stackalloc int[3];
+        const string signs = ",;\t";
+        var isQuoted = false;
+        foreach (var sign in text.TrimStart())
+        {
+            if (sign == '"') isQuoted = !isQuoted;
+            else if (isQuoted) continue;
+            else if (sign is '\r' or '\n') break;
+            else if (signs.IndexOf(sign, StringComparison.Ordinal) is var at and >= 0) seen[at]++;
+        }
+        var most = seen[1] >= seen[0] ? 1 : 0;
+        if (seen[2] > seen[most]) most = 2;
+        return seen[most] == 0 ? "," : signs[most].ToString();
+    }
+
+    private static (List<TrayLine>? Lines, Fault? Fault) OfWorkbook(ReadOnlyMemory<byte> bytes, CancellationToken cancel)
+    {
+        try
+        {
+            using (var zip = new ZipArchive(new MemoryStream(bytes.ToArray()), ZipArchiveMode.Read))
+                if (zip.GetEntry("xl/workbook.xml") is null || zip.Entries.Sum(e => e.Length) > MaxUnpackedBytes) return (null, Fault.Of(FaultCodes.WorkbookBroken, "", ""));
+            using var stream = new MemoryStream(bytes.ToArray());
+            var lines = new List<TrayLine>();
+            var number = 0;
+            foreach (IDictionary<string, object?> row in stream.Query(useHeaderRow: false, excelType: ExcelType.XLSX))
+            {
+                cancel.ThrowIfCancellationRequested();
+                number++;
+                if (row.Count > MaxColumns) return (null, Fault.Of(FaultCodes.TableBroken, "", "").At(number, 0));
+                ImmutableArray<string> cells = [.. row.Values.Select(CellOf)];
+                if (cells.All(string.IsNullOrWhiteSpace)) continue;
+                if (lines.Count > TrayTable.MostLines) return (null, TooLong(number));
+                lines.Add(new TrayLine(number, cells));
+            }
+            return (lines, null);
+        }
+        // A workbook that is not as it should be is told by the library in many ways, some of them slips of its own; to her they are one.
+        catch (Exception e) when (e is not (OperationCanceledException or OutOfMemoryException))
+        {
+            return (null, Fault.Of(FaultCodes.WorkbookBroken, "", ""));
+        }
+    }
+
+    private static string CellOf(object? cell) => cell switch
+    {
+        null => "",
+        string text => text.Length <= MaxCell ? text : text[..MaxCell],
+        double number => number.ToString("R", CultureInfo.InvariantCulture),
+        bool yes => yes ? "yes" : "no",
+        DateTime day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
+        _ => cell.ToString() ?? "",
+    };
+}

@@ -22,11 +22,11 @@ public sealed class KitSentences(KitPlan plan, Language language)
         if (plan.Spares == Spares.None) yield return language.Shop.NoSpares;
     }
 
-    /// <summary>A bead's name for people; caps in a word.</summary>
-    public string NameOf(ShoppingItem item) => item.Bead?.Name ?? language.Shop.Caps;
+    /// <summary>A bead's name for people; caps and dangles in a word.</summary>
+    public string NameOf(ShoppingItem item) => item.Bead?.Name ?? ShopSentences.OfEnd(item.Id, language);
 
-    /// <summary>A bead's name for people; caps in a word.</summary>
-    public string NameOf(KitBag bag) => bag.Kind?.Bead.Name ?? language.Shop.Caps;
+    /// <summary>A bead's name for people; caps and dangles in a word.</summary>
+    public string NameOf(KitBag bag) => bag.Kind?.Bead.Name ?? ShopSentences.OfEnd(bag.Item, language);
 
     /// <summary>How many kits of which piece, over what lies in each.</summary>
     public string Heading(Kit kit) => language.Sentence(_words.KitHeading, ("count", kit.Count), ("name", kit.Name), ("version", kit.Version));

@@ -95,11 +95,14 @@ public sealed class ListingSentences(Listing listing, Language spoken)
                 ("coating", kind.Bead.Description.Coating));
         var (wire, ends) = (listing.Reckoned.Piece.Wire, listing.Reckoned.Piece.Ends);
         yield return wire.Steel is { } steel ? Fill(_words.WireSteel, ("steel", _words.Steels.GetValueOrDefault(steel.Key, steel.Key)), ("mm", wire.WireMm)) : Fill(_words.WireUnknown, ("mm", wire.WireMm));
-        yield return (ends.Start.Finish, ends.Finish.Finish) switch
+        yield return (ends.Of(EndFinish.GluedCap), ends.Of(EndFinish.Dangle)) switch
         {
-            (EndFinish.TurnedLoop, EndFinish.TurnedLoop) => _words.EndsLoops,
-            (EndFinish.GluedCap, EndFinish.GluedCap) => _words.EndsCaps,
-            _ => _words.EndsMixed,
+            (0, 0) => _words.EndsLoops,
+            (2, _) => _words.EndsCaps,
+            (1, 0) => _words.EndsMixed,
+            (1, _) => _words.EndsDangleAndCap,
+            (_, 1) => _words.EndsDangle,
+            _ => _words.EndsDangles,
         };
     }
 

@@ -92,6 +92,15 @@ public sealed record ListingWords
     /// <summary>One of each.</summary>
     public required string EndsMixed { get; init; }
 
+    /// <summary>Both ends are turned, and a dangle hangs in both.</summary>
+    public required string EndsDangles { get; init; }
+
+    /// <summary>Both ends are turned, and a dangle hangs in one.</summary>
+    public required string EndsDangle { get; init; }
+
+    /// <summary>One end has a dangle, the other a cap.</summary>
+    public required string EndsDangleAndCap { get; init; }
+
     /// <summary>Heading of metals.</summary>
     public required string MetalsHeading { get; init; }
 

@@ -26,16 +26,23 @@ public sealed class PatternSentences(Reckoned reckoned, Language language, Func<
         return action switch
         {
             StepAction.CutWire => language.Fill(_words.CutWire, ("loops", wire.LoopsToCut), ("cutMm", wire.CutMm)),
-            StepAction.FirstEnd => ends.Start.Finish == EndFinish.TurnedLoop
-                ? language.Fill(_words.TurnFirstLoop, ("insideMm", ends.Start.InsideMm), ("usesMm", ends.Start.WireUsedMm(wireMm)))
-                : language.Fill(_words.GlueFirstCap, ("depthMm", ends.Start.InsideMm)),
-            StepAction.LastEnd => ends.Finish.Finish == EndFinish.TurnedLoop
-                ? language.Fill(_words.TurnLastLoop, ("trimMm", wire.TrimFinishMm), ("insideMm", ends.Finish.InsideMm))
-                : language.Fill(_words.GlueLastCap, ("trimMm", wire.TrimFinishMm), ("depthMm", ends.Finish.InsideMm)),
+            StepAction.FirstEnd => language.Fill(Of(ends.Start.Finish, _words.TurnFirstLoop, _words.GlueFirstCap, _words.HangFirstDangle),
+                ("insideMm", ends.Start.InsideMm), ("depthMm", ends.Start.InsideMm), ("usesMm", ends.Start.WireUsedMm(wireMm)), ("dangle", Named(ends.Start))),
+            StepAction.LastEnd => language.Fill(Of(ends.Finish.Finish, _words.TurnLastLoop, _words.GlueLastCap, _words.HangLastDangle),
+                ("insideMm", ends.Finish.InsideMm), ("depthMm", ends.Finish.InsideMm), ("trimMm", wire.TrimFinishMm), ("dangle", Named(ends.Finish))),
             StepAction.TryOn => _words.TryOn,
             _ => throw new ArgumentOutOfRangeException(nameof(action), action, "Beads are strung by a step that says which."),
         };
     }
+
+    private static string Of(EndFinish finish, string loop, string cap, string dangle) => finish switch
+    {
+        EndFinish.TurnedLoop => loop,
+        EndFinish.GluedCap => cap,
+        _ => dangle,
+    };
+
+    private string? Named(WireEnd end) => end.Dangle is { } dangle && own is not null ? own(dangle) : end.Dangle;
 
     /// <summary>What to string.</summary>
     public string Of(StringingStep step)

@@ -60,6 +60,12 @@ public sealed record PictureWords
     /// <summary>{inside}.</summary>
     public required string LoopClose { get; init; }
 
+    /// <summary>The roll of a loop that something is hung in.</summary>
+    public required string DangleRoll { get; init; }
+
+    /// <summary>The dangle is hung in, and the loop closed: {inside}.</summary>
+    public required string DangleHang { get; init; }
+
     /// <summary>Stages of a glued cap: {depth}.</summary>
     public required string CapRoughen { get; init; }
 

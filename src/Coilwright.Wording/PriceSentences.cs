@@ -28,7 +28,7 @@ public sealed class PriceSentences(PricePlan plan, Language language)
     public IEnumerable<string[]> Lines(CostOf product) => Lines(product.Cost, 0);
 
     /// <summary>A line's name for people.</summary>
-    public string NameOf(CostLine line) => line.Figure.Length > 0 ? FigureWords(line.Figure) : line.Name == ShoppingItem.GluedCap ? _words.Caps : line.Name;
+    public string NameOf(CostLine line) => line.Figure.Length > 0 ? FigureWords(line.Figure) : line.Name == ShoppingItem.GluedCap ? _words.Caps : line.Name == ShoppingItem.Dangle ? _words.Dangles : line.Name;
 
     /// <summary>What each rule asks: rule, price, left after fees, gain, gain of price, an hour.</summary>
     public IEnumerable<string[]> Prices() => plan.Prices.Select(p => Row(p.Rule.Name, p.Outcome));

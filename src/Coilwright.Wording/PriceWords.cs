@@ -65,6 +65,9 @@ public sealed record PriceWords
     /// <summary>Caps for glued ends.</summary>
     public required string Caps { get; init; }
 
+    /// <summary>Dangles that hang in end loops.</summary>
+    public required string Dangles { get; init; }
+
     /// <summary>So many out of packs: {count}, {price}, {holds}, optionally {supplier}.</summary>
     public required string PartOfPacks { get; init; }
 

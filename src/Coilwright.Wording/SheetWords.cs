@@ -122,6 +122,18 @@ public sealed record SheetWords
     /// <summary>How much of it is needed: {loops}.</summary>
     public required string WireUse { get; init; }
 
+    /// <summary>A cap among the materials.</summary>
+    public required string CapItem { get; init; }
+
+    /// <summary>How deep its hole is: {mm}.</summary>
+    public required string CapSize { get; init; }
+
+    /// <summary>A dangle among the materials, {dangle} where it has a name.</summary>
+    public required string DangleItem { get; init; }
+
+    /// <summary>How far it hangs down: {mm}.</summary>
+    public required string DangleSize { get; init; }
+
     /// <summary>Under the materials: {cost}, and {unpriced} kinds without a price where there are some.</summary>
     public required string CostInAll { get; init; }
 
@@ -171,6 +183,9 @@ public sealed record SheetWords
     /// <summary>First cap: {depthMm}.</summary>
     public required string GlueFirstCap { get; init; }
 
+    /// <summary>First loop with a dangle: {insideMm}, {usesMm}, and {dangle} where it has a name.</summary>
+    public required string HangFirstDangle { get; init; }
+
     /// <summary>Heading of the steps of a turn: {turn}, {overlap} where they string what overlaps its beginning too.</summary>
     public required string Turn { get; init; }
 
@@ -215,6 +230,9 @@ public sealed record SheetWords
 
     /// <summary>Last cap: {trimMm}, {depthMm}.</summary>
     public required string GlueLastCap { get; init; }
+
+    /// <summary>Last loop with a dangle: {trimMm}, {insideMm}, and {dangle} where it has a name.</summary>
+    public required string HangLastDangle { get; init; }
 
     /// <summary>File and try on.</summary>
     public required string TryOn { get; init; }

@@ -16,8 +16,11 @@ public sealed class ShopSentences(Shopped shopped, Language language)
     private readonly ShoppingPlan _plan = shopped.Plan;
     private readonly ShoppingList _list = shopped.Plan.List;
 
-    /// <summary>A bead's name for people; caps in a word.</summary>
-    public string NameOf(ShoppingItem item) => item.Bead?.Name ?? _words.Caps;
+    /// <summary>A bead's name for people; caps and dangles in a word.</summary>
+    public string NameOf(ShoppingItem item) => item.Bead?.Name ?? OfEnd(item.Id, language);
+
+    /// <summary>What is bought for an end, in a word.</summary>
+    public static string OfEnd(string id, Language language) => id == ShoppingItem.Dangle ? language.Shop.Dangles : language.Shop.Caps;
 
     /// <summary>What it is for.</summary>
     public string For() => language.Sentence(_words.For, ("pieces", string.Join(", ", _list.Pieces.Select(p => language.Fill(_words.PieceOf, ("count", p.Count), ("name", p.Name))))));

@@ -63,6 +63,9 @@ public sealed record ShopWords
     /// <summary>Caps for glued ends.</summary>
     public required string Caps { get; init; }
 
+    /// <summary>Dangles that hang in end loops.</summary>
+    public required string Dangles { get; init; }
+
     /// <summary>Heading of what to buy.</summary>
     public required string BuyHeading { get; init; }
 

@@ -60,7 +60,7 @@ internal static class FilesWithEveryField
           "title": "Every field, another way",
           "beads": [{ "id": "round", "shape": "round", "lengthMm": 6 }, { "id": "bar", "shape": "tube", "lengthMm": 12, "widthMm": 2 }],
           "stringingMaterial": { "kind": "memoryWire", "gauge": "22 AWG", "centreMm": 58, "cutLoops": 3 },
-          "ends": { "start": { "finish": "turnedLoop", "insideMm": 3 }, "finish": { "finish": "turnedLoop", "insideMm": 3 } },
+          "ends": { "start": { "finish": "dangle", "insideMm": 3, "dangle": "silver leaf", "dangleMm": 14.5 }, "finish": { "finish": "turnedLoop", "insideMm": 3 } },
           "wearer": { "wristMm": 160, "startAngleDeg": "focalOnTop", "child": true },
           "measured": [{ "what": "endLoop", "end": "both", "wireMm": 12 }],
           "order": { "list": ["round", { "group": "pair", "of": ["round", { "group": "inner", "of": ["bar"] }] }, "bar"] }

@@ -102,6 +102,10 @@ public class PieceFileBadInputTests
     [InlineData("\"memoryWire\"", "¦\"elastic\"", FaultCodes.WordUnknown, "stringingMaterial.kind", "elastic")]
     [InlineData("\"finish\": { \"finish\": \"turnedLoop\", \"insideMm\": 3 }", "\"finish\": { \"finish\": \"gluedCap\", \"depthMm\": 4, \"insideMm\": ¦3 }",
         FaultCodes.FieldNotWith, "ends.finish.insideMm", "3")]
+    [InlineData("\"finish\": { \"finish\": \"turnedLoop\", \"insideMm\": 3 }", "\"finish\": { \"finish\": \"turnedLoop\", \"insideMm\": 3, \"dangle\": ¦\"leaf\" }",
+        FaultCodes.FieldNotWith, "ends.finish.dangle", "leaf")]
+    [InlineData("\"finish\": { \"finish\": \"turnedLoop\", \"insideMm\": 3 }", "\"finish\": { \"finish\": \"dangle\", \"insideMm\": 3, \"dangleMm\": ¦301 }",
+        FaultCodes.ValueAtMost, "ends.finish.dangleMm", "301")]
     [InlineData("{ \"start\": { \"finish\": \"turnedLoop\", \"insideMm\": 3 }, ", "¦{ ", FaultCodes.FieldMissing, "ends.start", "")]
     [InlineData("{ \"wristMm\": 155 }", "¦{ }", FaultCodes.FieldMissing, "wearer.wristMm", "")]
     [InlineData("\"wristMm\": 155", "\"wristMm\": 155, \"startAngleDeg\": ¦\"focalontop\"", FaultCodes.WordUnknown, "wearer.startAngleDeg", "focalontop")]

@@ -22,7 +22,8 @@ public class PricesFileTests
           "suppliers": [{ "name": "post", "leastOrder": 15, "freight": 4.90, "freeFrom": 60, "leadDays": 12 }],
           "offers": [
             { "bead": "round", "supplier": "post", "number": "R-602", "unit": "bag", "holds": 100, "prices": [{ "from": 1, "price": 3.9 }, { "from": 5, "price": 3.1999 }], "has": 7 },
-            { "end": "gluedCap", "supplier": "stall", "unit": "pack", "holds": 2, "price": 1.10 }
+            { "end": "gluedCap", "supplier": "stall", "unit": "pack", "holds": 2, "price": 1.10 },
+            { "end": "dangle", "supplier": "stall", "unit": "piece", "price": 2.50 }
           ]
         }
         """;
@@ -36,7 +37,7 @@ public class PricesFileTests
         Assert.Equal([new Supplier("post", 15, 4.90m, 60) { LeadDays = 12 }], prices.Suppliers);
         Assert.Equal(("round", "post", "R-602", "bag", 100, (int?)7), (prices.Offers[0].Item, prices.Offers[0].Supplier, prices.Offers[0].Number, prices.Offers[0].Unit, prices.Offers[0].Holds, prices.Offers[0].Most));
         Assert.Equal([new PriceStep(1, 3.9m), new PriceStep(5, 3.1999m)], prices.Offers[0].Prices);
-        Assert.Equal(ShoppingItem.GluedCap, prices.Offers[1].Item);
+        Assert.Equal([ShoppingItem.GluedCap, ShoppingItem.Dangle], prices.Offers.Skip(1).Select(o => o.Item));
         Assert.Equal([new PriceStep(1, 1.10m)], prices.Offers[1].Prices);
         using var json = JsonDocument.Parse(Prices);
         Assert.True(Schema.Evaluate(json.RootElement).IsValid);

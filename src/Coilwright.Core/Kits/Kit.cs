@@ -13,14 +13,14 @@ public sealed record KitPiece(ShoppingPiece Of, Reckoned Reckoned)
     public long? Version { get; init; }
 }
 
-/// <summary>What lies in one bag of a kit: one kind of bead, or the caps for glued ends.</summary>
-/// <param name="Item">The bead's name in the order; <see cref="ShoppingItem.GluedCap"/> for caps.</param>
-/// <param name="Kind">The kind in its piece; null for caps.</param>
+/// <summary>What lies in one bag of a kit: one kind of bead, or the caps or dangles of its ends.</summary>
+/// <param name="Item">The bead's name in the order; <see cref="ShoppingItem.GluedCap"/> for caps, <see cref="ShoppingItem.Dangle"/> for dangles.</param>
+/// <param name="Kind">The kind in its piece; null for caps and dangles.</param>
 /// <param name="Use">How many are strung, or glued on.</param>
 /// <param name="Spare">How many lie beside them: those asked for with each piece.</param>
 public sealed record KitBag(string Item, KindCount? Kind, int Use, int Spare)
 {
-    /// <summary>The piece's own key letter; empty for caps, which have none.</summary>
+    /// <summary>The piece's own key letter; empty for caps and dangles, which have none.</summary>
     public string Letter => Kind?.Letter ?? "";
 
     /// <summary>How many are counted into the bag.</summary>
@@ -31,7 +31,7 @@ public sealed record KitBag(string Item, KindCount? Kind, int Use, int Spare)
 /// <param name="Name">What the piece is called in lists.</param>
 /// <param name="Reckoned">Its readings.</param>
 /// <param name="Count">How many kits.</param>
-/// <param name="Bags">What lies in each, by key letter, caps last.</param>
+/// <param name="Bags">What lies in each, by key letter, caps and dangles last.</param>
 public sealed record Kit(string Name, Reckoned Reckoned, int Count, ImmutableArray<KitBag> Bags)
 {
     /// <summary>Which version of the piece lies in it; null where versions are not kept.</summary>

@@ -20,7 +20,7 @@ public sealed record KitPlan
     /// <summary>The spares asked for.</summary>
     public Spares Spares { get; }
 
-    /// <summary>What to fetch: drawer by drawer, then what lies in none that is known, in the order of the pieces' lists, caps last.</summary>
+    /// <summary>What to fetch: drawer by drawer, then what lies in none that is known, in the order of the pieces' lists, caps and dangles last.</summary>
     public ImmutableArray<PickLine> Picks { get; }
 
     /// <summary>For each piece how many kits what is at home makes; empty when nobody said what is.</summary>
@@ -70,7 +70,7 @@ public sealed record KitPlan
     private static ImmutableArray<KitBag> BagsOf(KitPiece piece, int index, ImmutableArray<ShoppingItem> items, Spares spares)
     {
         var bags = piece.Reckoned.Counts.Select(kind => new KitBag(kind.Bead.Id, kind, kind.Count, spares.For(kind.Bead.Id).PerPiece));
-        var caps = items.Where(i => i.Bead is null && i.Each[index] > 0).Select(i => new KitBag(i.Id, null, i.Each[index], spares.For(i.Id).PerPiece));
-        return [.. bags, .. caps];
+        var ends = items.Where(i => i.Bead is null && i.Each[index] > 0).Select(i => new KitBag(i.Id, null, i.Each[index], spares.For(i.Id).PerPiece));
+        return [.. bags, .. ends];
     }
 }

@@ -5,7 +5,7 @@ using Coilwright.Core.Shopping;
 namespace Coilwright.Core.Kits;
 
 /// <summary>How many kits of one piece what is at home makes, if nothing else is made of it.</summary>
-/// <remarks>Beads alone: wire is planned by the coil, and of caps and glue nobody says how many are there.</remarks>
+/// <remarks>Beads alone: wire is planned by the coil, and of caps, dangles and glue nobody says how many are there.</remarks>
 /// <param name="Kit">The kits, by index.</param>
 /// <param name="Count">How many can be packed, with their spares.</param>
 /// <param name="First">The beads of which there is too little for one more.</param>

@@ -176,8 +176,8 @@ public sealed record PatternChanges(Reckoned Old, Reckoned New)
     private static double?[] WireOf(StepAction action, Reckoned r) => action switch
     {
         StepAction.CutWire => [r.Wire.LoopsToCut, r.Wire.CutMm, r.Wire.BeadedMm, r.Wire.EndsMm],
-        StepAction.FirstEnd => [(double)r.Piece.Ends.Start.Finish, r.Piece.Ends.Start.InsideMm, r.Piece.Ends.Start.WireUsedMm(r.Piece.Wire.WireMm)],
-        StepAction.LastEnd => [(double)r.Piece.Ends.Finish.Finish, r.Piece.Ends.Finish.InsideMm, r.Wire.TrimFinishMm],
+        StepAction.FirstEnd => [(double)r.Piece.Ends.Start.Finish, r.Piece.Ends.Start.InsideMm, r.Piece.Ends.Start.WireUsedMm(r.Piece.Wire.WireMm), r.Piece.Ends.Start.DangleMm],
+        StepAction.LastEnd => [(double)r.Piece.Ends.Finish.Finish, r.Piece.Ends.Finish.InsideMm, r.Wire.TrimFinishMm, r.Piece.Ends.Finish.DangleMm],
         _ => [],
     };
 

@@ -49,6 +49,9 @@ public static class PieceRules
     /// <summary>Wire that a practice bend of an end used.</summary>
     public static readonly Limits EndWireMm = Limits.Above0To(200, "mm");
 
+    /// <summary>How far a dangle hangs down.</summary>
+    public static readonly Limits DangleMm = Limits.Above0To(300, "mm");
+
     /// <summary>Wire for the pliers to hold.</summary>
     public static readonly Limits GripMm = Limits.Between(0, 200, "mm");
 
@@ -173,8 +176,14 @@ public static class PieceRules
         var rules = new RuleList();
         foreach (var (at, end) in ((string, WireEnd)[])[("start", ends.Start), ("finish", ends.Finish)])
         {
-            rules.Number(at + (end.Finish == EndFinish.TurnedLoop ? ".insideMm" : ".depthMm"), end.InsideMm, EndMm);
+            rules.Number(at + (end.IsTurned ? ".insideMm" : ".depthMm"), end.InsideMm, EndMm);
             rules.Number(at + ".measuredMm", end.MeasuredMm, EndWireMm);
+            rules.Text(at + ".dangle", end.Dangle, mayBeEmpty: false);
+            rules.Number(at + ".dangleMm", end.DangleMm, DangleMm);
+            if (end.Finish == EndFinish.Dangle) continue;
+            var (field, value) = end.Dangle is { } dangle ? (".dangle", RuleList.Shown(dangle)) : (".dangleMm", end.DangleMm?.ToString(CultureInfo.InvariantCulture));
+            if (value is not null)
+                rules.Add(Fault.Of(FaultCodes.FieldNotWith, at + field, value, ("other", end.IsTurned ? "turnedLoop" : "gluedCap"), ("otherField", at + ".finish")));
         }
         rules.Number("gripMm", ends.GripMm, GripMm);
         rules.Number("spareMm", ends.SpareMm, SpareMm);

@@ -68,7 +68,7 @@ public sealed class CostOf
 
     private static CostLine BeadLine(ShoppingItem item, ShoppingList list, LotCosts? lots)
     {
-        var name = item.Bead?.Name ?? ShoppingItem.GluedCap;
+        var name = item.Bead?.Name ?? item.Id;
         var count = item.Each[0];
         if (LotOf(item, list, lots) is { } lot) return CostLine.Of(name, count * lot.Value / lot.There, new PartOfStock(count, lot.Value, lot.There, lots!.Way));
         if (Cheapest(item, list) is not var (offer, price)) return CostLine.Of(name, null, new WithoutPrice(count));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Beads;
+using Coilwright.Core.Findings;
 using Coilwright.Core.Pieces;
 
 namespace Coilwright.Core.Shopping;
@@ -10,10 +11,10 @@ namespace Coilwright.Core.Shopping;
 /// <param name="Count">How many, 1 or more.</param>
 public sealed record ShoppingPiece(string Name, Piece Piece, int Count);
 
-/// <summary>Something to have at hand for all pieces together: a bead, or caps for glued ends.</summary>
+/// <summary>Something to have at hand for all pieces together: a bead, or what finishes the ends: caps, dangles.</summary>
 /// <remarks>Beads of the same name in several pieces are one bead.</remarks>
-/// <param name="Id">The bead's name; <see cref="GluedCap"/> for caps.</param>
-/// <param name="Bead">The bead as the first piece describes it; null for caps.</param>
+/// <param name="Id">The bead's name; <see cref="GluedCap"/> for caps, <see cref="Dangle"/> for dangles.</param>
+/// <param name="Bead">The bead as the first piece describes it; null for caps and dangles.</param>
 /// <param name="Each">For each piece how many go into one of it.</param>
 /// <param name="Use">How many go into all.</param>
 /// <param name="Spare">How many are to be had beside them.</param>
@@ -22,6 +23,12 @@ public sealed record ShoppingItem(string Id, Bead? Bead, ImmutableArray<int> Eac
 {
     /// <summary>By this name caps of glued ends are bought. No bead can be called so.</summary>
     public const string GluedCap = "ends.gluedCap";
+
+    /// <summary>By this name dangles are bought, whatever hangs in which end. No bead can be called so.</summary>
+    public const string Dangle = "ends.dangle";
+
+    /// <summary>What is bought for each finish of an end that takes more than wire.</summary>
+    public static ImmutableArray<(string Id, EndFinish Finish)> OfEnds { get; } = [(GluedCap, EndFinish.GluedCap), (Dangle, EndFinish.Dangle)];
 
     /// <summary>How many must be bought at least.</summary>
     public int Missing => Math.Max(0, Use + Spare - Home);

@@ -3,7 +3,6 @@ using System.Globalization;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
-using Coilwright.Core.Findings;
 
 namespace Coilwright.Core.Shopping;
 
@@ -24,7 +23,7 @@ public sealed record ShoppingList
     /// <summary>The spares asked for.</summary>
     public Spares Spares { get; }
 
-    /// <summary>Everything used, bead by bead in the order of the pieces' lists, caps last.</summary>
+    /// <summary>Everything used, bead by bead in the order of the pieces' lists, caps and dangles last.</summary>
     public ImmutableArray<ShoppingItem> Items { get; }
 
     /// <summary>The prices.</summary>
@@ -81,7 +80,7 @@ public sealed record ShoppingList
     /// <param name="pieces">The pieces.</param>
     /// <param name="spares">What is to be had beside what is used.</param>
     /// <param name="home">How many of a bead are at home and free.</param>
-    /// <param name="items">Everything used, bead by bead in the order of the pieces' lists, caps last.</param>
+    /// <param name="items">Everything used, bead by bead in the order of the pieces' lists, caps and dangles last.</param>
     /// <param name="faults">Which numbers are more than can be counted.</param>
     internal static bool TryCount(IReadOnlyList<ShoppingPiece> pieces, Spares spares, IReadOnlyDictionary<string, int> home, out ImmutableArray<ShoppingItem> items, out ImmutableArray<Fault> faults)
     {
@@ -106,8 +105,8 @@ public sealed record ShoppingList
         for (var p = 0; p < pieces.Count; p++)
         {
             var ends = pieces[p].Piece.Ends;
-            var caps = (ends.Start.Finish == EndFinish.GluedCap ? 1 : 0) + (ends.Finish.Finish == EndFinish.GluedCap ? 1 : 0);
-            if (caps > 0) Use(ShoppingItem.GluedCap)[p] = caps;
+            foreach (var (id, finish) in ShoppingItem.OfEnds)
+                if (ends.Of(finish) is var count and > 0) Use(id)[p] = count;
         }
 
         var list = ImmutableArray.CreateBuilder<ShoppingItem>();

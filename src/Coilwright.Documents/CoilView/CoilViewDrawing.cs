@@ -3,7 +3,6 @@ using System.Globalization;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Beads.Shapes;
 using Coilwright.Core.Colour;
-using Coilwright.Core.Findings;
 using Coilwright.Core.Geometry;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
@@ -175,7 +174,7 @@ internal sealed class CoilPath(Reckoned reckoned, Slant slant)
     {
         var wireMm = reckoned.Piece.Wire.WireMm;
         foreach (var (end, at, way) in new[] { (reckoned.Piece.Ends.Start, 0.0, -1), (reckoned.Piece.Ends.Finish, reckoned.Lie.BeadedMm, 1) })
-            if (end.Finish == EndFinish.TurnedLoop)
+            if (end.IsTurned)
             {
                 var radius = (end.InsideMm + wireMm) / 2;
                 var middle = At(at + way * radius);

@@ -35,7 +35,7 @@ public sealed record Palette
     /// <summary>Light letters on a dark bead.</summary>
     public Srgb Light { get; private init; } = new(0xff, 0xfd, 0xf8);
 
-    private bool _grey, _pale;
+    private bool _grey;
 
     /// <summary>The inks in colour.</summary>
     public static Palette Colour { get; } = new();
@@ -67,22 +67,9 @@ public sealed record Palette
         Steel = new Srgb(0xa3, 0xa8, 0xab),
     };
 
-    /// <summary>The same inks half gone into the paper: for what stands by and is not meant, as beads that are strung already.</summary>
-    /// <remarks>Too pale to be read: no words are written in them.</remarks>
-    public static Palette Pale { get; } = new()
-    {
-        Ink = Colour.Ink.Mixed(Colour.Paper, 0.6),
-        Quiet = Colour.Quiet.Mixed(Colour.Paper, 0.6),
-        Accent = Colour.Accent.Mixed(Colour.Paper, 0.6),
-        Steel = Colour.Steel.Mixed(Colour.Paper, 0.6),
-        Plain = Colour.Plain.Mixed(Colour.Paper, 0.6),
-        Dark = Colour.Dark.Mixed(Colour.Paper, 0.6),
-        _pale = true,
-    };
-
     /// <summary>The line round an area of a colour: its own colour darker, or lighter where it is so dark that a darker line would not show.</summary>
     public Srgb EdgeOf(Srgb ground) => ground.Luminance() < 0.04 ? ground.Mixed(Light, 0.34) : ground.Mixed(Ink, 0.62);
 
     /// <summary>A colour from outside, as these inks print it.</summary>
-    public Srgb Of(Srgb colour) => _grey ? colour.Grey() : _pale ? colour.Mixed(Paper, 0.7) : colour;
+    public Srgb Of(Srgb colour) => _grey ? colour.Grey() : colour;
 }

@@ -4,6 +4,7 @@ using Coilwright.Core.Findings;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Layout;
+using Coilwright.Documents.TurnRows;
 using Coilwright.Documents.Typefaces;
 
 namespace Coilwright.Documents.EndStages;
@@ -42,7 +43,7 @@ public static class EndStagesDrawing
     // Panels side by side as far as the width goes, each with its number, its figure and its words.
     private static double Stages(PictureStyle style, WireEnd end, double wireMm, double widthMm, double marginMm, double topMm, ImmutableArray<Mark>.Builder marks)
     {
-        var figures = end.Finish == EndFinish.TurnedLoop ? LoopFigures.Of(style, end, wireMm) : CapFigures.Of(style, end, wireMm);
+        var figures = end.IsTurned ? LoopFigures.Of(style, end, wireMm) : CapFigures.Of(style, end, wireMm);
         var columns = Math.Clamp((int)((widthMm - 2 * marginMm + BetweenMm) / (LeastPanelMm + BetweenMm)), 1, figures.Length);
         // Two and two rather than three and one.
         if (columns == 3 && figures.Length == 4) columns = 2;
@@ -119,7 +120,7 @@ internal static class StageFigure
     }
 }
 
-/// <summary>The stages of a turned loop.</summary>
+/// <summary>The stages of a turned loop, with a dangle or without.</summary>
 internal static class LoopFigures
 {
     internal static ImmutableArray<(Func<double, IEnumerable<Mark>> Draw, string Words)> Of(PictureStyle style, WireEnd end, double wireMm)
@@ -133,8 +134,17 @@ internal static class LoopFigures
             (panel => [.. Wire(style, end, wireMm, panel, 0), .. StageFigure.Measure(style, StageFigure.BeadMm, StageFigure.BeadMm + used * Scale(end, wireMm, panel), 4.2, wire)],
                 fill.Fill(words.LoopTrim, ("wire", wire))),
             (panel => [.. Jaws(style, end, wireMm, panel, 0.1), .. Wire(style, end, wireMm, panel, 0.1)], fill.Fill(words.LoopGrip, ("inside", inside))),
-            (panel => [.. Jaws(style, end, wireMm, panel, 0.58), .. Wire(style, end, wireMm, panel, 0.58), .. Arrow(style, end, wireMm, panel, 0.58)], words.LoopRoll),
-            (panel => [.. Wire(style, end, wireMm, panel, 1), .. Inside(style, end, wireMm, panel, inside)], fill.Fill(words.LoopClose, ("inside", inside))),
+            .. end.Finish == EndFinish.Dangle
+                ? ((Func<double, IEnumerable<Mark>>, string)[])
+                [
+                    (panel => [.. Jaws(style, end, wireMm, panel, 0.72), .. Wire(style, end, wireMm, panel, 0.72), .. Arrow(style, end, wireMm, panel, 0.72)], words.DangleRoll),
+                    (panel => [.. Hung(style, end, wireMm, panel), .. Wire(style, end, wireMm, panel, 1)], fill.Fill(words.DangleHang, ("inside", inside))),
+                ]
+                :
+                [
+                    (panel => [.. Jaws(style, end, wireMm, panel, 0.58), .. Wire(style, end, wireMm, panel, 0.58), .. Arrow(style, end, wireMm, panel, 0.58)], words.LoopRoll),
+                    (panel => [.. Wire(style, end, wireMm, panel, 1), .. Inside(style, end, wireMm, panel, inside)], fill.Fill(words.LoopClose, ("inside", inside))),
+                ],
         ];
     }
 
@@ -194,6 +204,13 @@ internal static class LoopFigures
         yield return new Drawn(Outline.Arc(middle, round, 55, -75), Paint.Lined(style.Inks.Accent, 0.35)) { Class = "arrow" };
         var head = middle.Moved(round * Math.Cos(-22 * Math.PI / 180), round * Math.Sin(-22 * Math.PI / 180));
         yield return StageFigure.Head(head, -112, style);
+    }
+
+    // What hangs reaches to the figure's foot, however long it is.
+    private static IEnumerable<Mark> Hung(PictureStyle style, WireEnd end, double wireMm, double panelMm)
+    {
+        var (scale, radius, _) = Sizes(end, wireMm, panelMm);
+        return EndFigure.Dangle(new Point(StageFigure.BeadMm + radius, radius), Math.Min((end.DangleMm ?? 10) * scale, StageFigure.HeightMm - StageFigure.WireMm - radius - 0.5), style.Inks);
     }
 
     private static IEnumerable<Mark> Inside(PictureStyle style, WireEnd end, double wireMm, double panelMm, string words)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Costing;
+using Coilwright.Core.Findings;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Making;
 using Coilwright.Core.StringingMaterials.MemoryWire;
@@ -196,8 +197,18 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
         TableCell[] ofWire = setup.LargePrint ? [name + RichText.Quiet(", " + coil + "; " + _words.Buy + ": " + loops)] : [name, coil, RichText.Empty, loops];
         ImmutableArray<TableCell> last = [RichText.Empty, RichText.Empty, .. ofWire, .. Enumerable.Repeat((TableCell)RichText.Empty, columns.Length - 2 - ofWire.Length)];
         return new Block.Table([.. columns.Select(c => c.Column)],
-            [.. model.Materials.Lines.Select(line => (ImmutableArray<TableCell>)[.. columns.Select(c => c.Cell(line))]), last])
+            [.. model.Materials.Lines.Select(line => (ImmutableArray<TableCell>)[.. columns.Select(c => c.Cell(line))]), last, .. model.Reckoned.Piece.Ends.Bought.Select(b => OfEnd(b.End, b.Count, columns.Length))])
         { Name = _words.Materials };
+    }
+
+    // Without letter and picture: a cap or a dangle is no bead of the order.
+    private ImmutableArray<TableCell> OfEnd(WireEnd end, int count, int columns)
+    {
+        RichText name = end.IsTurned ? Fill(_words.DangleItem, ("dangle", end.Dangle is { } dangle ? KeyedText.Own(dangle) : null)) : _words.CapItem;
+        var size = end.IsTurned ? end.DangleMm is { } hangs ? Fill(_words.DangleSize, ("mm", hangs)) : "" : Fill(_words.CapSize, ("mm", end.InsideMm));
+        string use = count.ToString(CultureInfo.InvariantCulture);
+        TableCell[] cells = setup.LargePrint ? [size.Length > 0 ? name + RichText.Quiet(", " + size) : name, use] : [name, size, use];
+        return [RichText.Empty, RichText.Empty, .. cells, .. Enumerable.Repeat((TableCell)RichText.Empty, columns - 2 - cells.Length)];
     }
 
     private static RichText Name(MaterialLine line)

@@ -33,9 +33,9 @@ internal sealed record PatternSheetModel
 
     private ImmutableDictionary<int, string> _letters { get; init; } = ImmutableDictionary<int, string>.Empty;
 
-    public bool HasTurnedLoop => Reckoned.Piece.Ends.Start.Finish == EndFinish.TurnedLoop || Reckoned.Piece.Ends.Finish.Finish == EndFinish.TurnedLoop;
+    public bool HasTurnedLoop => Reckoned.Piece.Ends.Of(EndFinish.GluedCap) < 2;
 
-    public bool HasGluedCap => Reckoned.Piece.Ends.Start.Finish == EndFinish.GluedCap || Reckoned.Piece.Ends.Finish.Finish == EndFinish.GluedCap;
+    public bool HasGluedCap => Reckoned.Piece.Ends.Of(EndFinish.GluedCap) > 0;
 
     /// <summary>Whether anything lies over anything: then the turns are worth laying out.</summary>
     public bool HasSeveralTurns => Reckoned.Fit.OverlapTurns > 1;

@@ -6,6 +6,7 @@ using Coilwright.Documents.CoilView;
 using Coilwright.Documents.Layout;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.PatternSheet;
+using Coilwright.Documents.StepFigures;
 using Coilwright.Documents.Strips;
 using Coilwright.Documents.Typefaces;
 using Coilwright.Wording;
@@ -106,7 +107,7 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         yield return new Block.Paragraph(_words.FiguresNote, ParagraphLook.Small);
         var own = StepTexts.Match(_steps, _notes.Words, model.Reckoned.Piece).OfStep;
         var width = (setup.Paper.WidthMm - 2 * setup.SideMm) / setup.Enlarged;
-        var drawing = new PatternFigureDrawing(model.Reckoned, new PictureOptions
+        var drawing = new StepFigureDrawing(model.Reckoned, new StepFigureOptions
         {
             WidthMm = setup.LargePrint ? width : (width - GutterMm) * FigureShare / (WordsShare + FigureShare),
             Language = language,

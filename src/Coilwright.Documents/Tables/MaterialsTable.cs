@@ -4,7 +4,7 @@ using Coilwright.Wording;
 
 namespace Coilwright.Documents.Tables;
 
-/// <summary>What goes into a piece and what to buy for it as a table: a line for each kind of bead, then the wire.</summary>
+/// <summary>What goes into a piece and what to buy for it as a table: a line for each kind of bead, then the wire and what the ends take.</summary>
 public static class MaterialsTable
 {
     // The names of the columns are promised: other programs read them.
@@ -24,6 +24,8 @@ public static class MaterialsTable
         var wire = reckoned.Piece.Wire;
         var loops = (decimal)reckoned.Wire.LoopsToCut;
         yield return ["", "wire", language.Fill(language.Sheet.Wire, ("wireMm", wire.WireMm), ("gauge", wire.GaugeName)), Mm(reckoned.Wire.CutMm), Mm(wire.WireMm), null, null, loops, "loop", 1, Math.Ceiling(loops), Math.Ceiling(loops), null];
+        foreach (var (end, count) in reckoned.Piece.Ends.Bought)
+            yield return ["", end.IsTurned ? "dangle" : "cap", end.IsTurned ? language.Fill(language.Sheet.DangleItem, ("dangle", end.Dangle)) : language.Sheet.CapItem, Mm(end.IsTurned ? end.DangleMm : end.InsideMm), null, null, null, count, null, null, null, null, null];
     }
 
     private static decimal? Mm(double? mm) => mm is { } known ? Math.Round((decimal)known, 4) : null;

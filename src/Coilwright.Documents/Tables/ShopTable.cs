@@ -36,5 +36,5 @@ public static class ShopTable
         }
     }
 
-    private static string NameOf(ShoppingItem item, Language language) => item.Bead?.Name ?? language.Shop.Caps;
+    private static string NameOf(ShoppingItem item, Language language) => item.Bead?.Name ?? ShopSentences.OfEnd(item.Id, language);
 }

@@ -111,25 +111,13 @@ internal sealed class RowComposition
         var pen = new Pen(_style.Inks.Steel, Math.Max(0.3, _model.Reckoned.Piece.Wire.WireMm * _frame.Scale));
         var marks = ImmutableArray.CreateBuilder<Mark>();
         marks.Add(new Line(new Point(_frame.X(_row.Wire.FromMm), 0), new Point(_frame.X(_row.Wire.ToMm), 0), pen));
-        if (_isFirst) marks.Add(End(_model.Ends.Start, _frame.X(_model.StartMm), -1, pen));
-        if (_isLast) marks.Add(End(_model.Ends.Finish, _frame.X(_model.FinishMm), 1, pen));
+        if (_isFirst) marks.AddRange(End(_model.Ends.Start, _frame.X(_model.StartMm), -1, pen));
+        if (_isLast) marks.AddRange(End(_model.Ends.Finish, _frame.X(_model.FinishMm), 1, pen));
         return marks.ToImmutable();
     }
 
-    // A turned loop seen as the ring that it is, or a cap's post; both at the piece's own scale.
-    private Shape End(WireEnd end, double x, int way, Pen pen)
-    {
-        var wireMm = _model.Reckoned.Piece.Wire.WireMm;
-        if (end.Finish == EndFinish.GluedCap)
-        {
-            double along = end.InsideMm * _frame.Scale, half = Math.Max(0.8, 2 * wireMm * _frame.Scale);
-            return new Rectangle(new Box(Math.Min(x, x + way * along), -half, Math.Max(x, x + way * along), half),
-                new Paint(_style.Inks.Steel.Mixed(_style.Inks.Light, 0.6), new Pen(_style.Inks.Steel, 0.2)))
-            { CornerMm = half * 0.6 };
-        }
-        var radius = (end.InsideMm + wireMm) / 2 * _frame.Scale;
-        return new Circle(new Point(x + way * radius, 0), radius, Paint.Lined(pen));
-    }
+    private IEnumerable<Mark> End(WireEnd end, double x, int way, Pen pen) =>
+        EndFigure.Of(end, _model.Reckoned.Piece.Wire.WireMm, _frame.Scale, x, way, pen, _style.Inks);
 
     internal static double EndReachMm(WireEnd end, double wireMm) => end.OutsideMm(wireMm) ?? end.InsideMm;
 
@@ -227,10 +215,11 @@ internal sealed class RowComposition
     private void EndWord(string words, WireEnd end, double x, int way)
     {
         var reach = EndReachMm(end, _model.Reckoned.Piece.Wire.WireMm) * _frame.Scale;
-        var half = end.Finish == EndFinish.TurnedLoop ? reach / 2 : 1;
-        _placer.Take(new Box(Math.Min(x, x + way * reach), -half, Math.Max(x, x + way * reach), half));
+        var half = end.IsTurned ? reach / 2 : 1;
+        var deep = EndFigure.DepthMm(end, _model.Reckoned.Piece.Wire.WireMm, _frame.Scale);
+        _placer.Take(new Box(Math.Min(x, x + way * reach), -half, Math.Max(x, x + way * reach), deep));
         double middle = x + way * reach / 2, width = _style.Small.WidthMm(words) / 2;
-        var near = Math.Max(half, _letters.DepthMm(middle - width, middle + width)) + 0.5;
+        var near = Math.Max(deep, _letters.DepthMm(middle - width, middle + width)) + 0.5;
         // Beside letters that name beads it needs more air than they among themselves, where there is room for it.
         const double airMm = 0.8;
         if (Words(words, _style.Small, middle, near, upwards: false, near + 12, "wire-end", airMm) is null) Words(words, _style.Small, middle, near, upwards: false, near + 12, "wire-end");

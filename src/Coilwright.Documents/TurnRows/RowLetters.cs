@@ -75,8 +75,8 @@ internal sealed class RowLetters(Style style, ImmutableArray<DrawnBead> beads, L
         var shown = figure.Silhouette.HalfLengthMm - Math.Abs(at - middle);
         foreach (var size in SizesMm)
         {
-            var lettering = new Lettering(style.Face, size, figure.Ground.Readable(style.Inks.Dark, style.Inks.Light), TextWeight.Bold);
-            double half = lettering.WidthMm(bead.Kind.Letter) / 2, high = style.Face.CapitalEm * size / 2;
+            var lettering = new Lettering(style.Face, size * style.Letters, figure.Ground.Readable(style.Inks.Dark, style.Inks.Light), TextWeight.Bold);
+            double half = lettering.WidthMm(bead.Kind.Letter) / 2, high = style.Face.CapitalEm * size * style.Letters / 2;
             if (half + SideMm > shown || !figure.Silhouette.Holds(at - middle, half + SideMm, high + 0.3)) continue;
             var text = lettering.Centred(bead.Kind.Letter, new Point(at, 0));
             var box = text.Box(style.Face);

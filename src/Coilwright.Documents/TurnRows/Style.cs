@@ -7,13 +7,16 @@ namespace Coilwright.Documents.TurnRows;
 /// <summary>Inks, letterings and words of one drawing of the turn rows.</summary>
 internal sealed class Style : PictureStyle
 {
-    internal Style(TurnRowsOptions options) : base(options.Language, options.Typeface, options.Greyscale)
+    /// <param name="options">How the rows are drawn.</param>
+    /// <param name="letters">How much larger key letters are than in print.</param>
+    internal Style(TurnRowsOptions options, double letters = 1) : base(options.Language, options.Typeface, options.Greyscale)
     {
         Tie = new Lettering(Face, 2.6, Inks.Accent);
         CalmTie = new Lettering(Face, 2.6, Inks.Quiet);
         Number = new Lettering(Face, 5.2, Inks.Quiet);
         KeyLetter = new Lettering(Face, 4.2, Inks.Ink, TextWeight.Bold);
-        UnderLetter = new Lettering(Face, 2.5, Inks.Ink, TextWeight.Bold);
+        Letters = letters;
+        UnderLetter = new Lettering(Face, 2.5 * letters, Inks.Ink, TextWeight.Bold);
     }
 
     internal TurnRowsWords Words => Language.TurnRows;
@@ -25,6 +28,8 @@ internal sealed class Style : PictureStyle
     internal Lettering Number { get; }
 
     internal Lettering KeyLetter { get; }
+
+    internal double Letters { get; }
 
     internal Lettering UnderLetter { get; }
 

@@ -62,7 +62,7 @@ internal sealed class MeasuredBinder(FaultList faults)
     public WireEnd? Applied(WireEnd? end, WhichEnd which)
     {
         if (end is null || !_ends.TryGetValue(which, out var measured)) return end;
-        if (end.Finish == EndFinish.TurnedLoop) return end with { MeasuredMm = measured.WireMm };
+        if (end.IsTurned) return end with { MeasuredMm = measured.WireMm };
         faults.Add(measured.At.Under("end"), FaultCodes.FieldNotWith, ("other", PieceFields.Finishes.WordOf(end.Finish)),
             ("otherField", $"ends.{PieceFields.WhichEnds.WordOf(which)}.finish"));
         return end;

@@ -129,11 +129,13 @@ internal sealed class PieceBinder(ReckoningData data, FaultList faults)
     {
         if (!ends.Require(name) || ends.Inner(name, PieceFields.End) is not { } fields) return null;
         if (!fields.Require("finish") || fields.Word("finish", PieceFields.Finishes) is not { } finish) return null;
-        var (takes, not) = finish == EndFinish.TurnedLoop ? ("insideMm", "depthMm") : ("depthMm", "insideMm");
-        fields.NotWith(not, fields.At.Path + ".finish", PieceFields.Finishes.WordOf(finish));
+        var (takes, not) = finish == EndFinish.GluedCap ? ("depthMm", "insideMm") : ("insideMm", "depthMm");
+        foreach (var field in finish == EndFinish.Dangle ? (ReadOnlySpan<string>)[not] : [not, "dangle", "dangleMm"])
+            fields.NotWith(field, fields.At.Path + ".finish", PieceFields.Finishes.WordOf(finish));
         var size = fields.Require(takes) ? fields.Number(takes, PieceRules.EndMm) : null;
         var used = fields.Number("measuredMm", PieceRules.EndWireMm);
-        return size is { } mm ? new WireEnd(finish, mm) { MeasuredMm = used } : null;
+        var (dangle, hangs) = finish == EndFinish.Dangle ? (fields.Text("dangle", mayBeEmpty: false), fields.Number("dangleMm", PieceRules.DangleMm)) : default;
+        return size is { } mm ? new WireEnd(finish, mm) { MeasuredMm = used, Dangle = dangle, DangleMm = hangs } : null;
     }
 
     internal static Wearer? Wearer(Fields piece)

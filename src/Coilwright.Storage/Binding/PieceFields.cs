@@ -20,7 +20,7 @@ internal static class PieceFields
     public static readonly FieldSet StringingMaterial = new("kind", "wireMm", "gauge", "steel", "loopMm", "insideMm", "centreMm", "cutMm", "cutLoops");
 
     public static readonly FieldSet Ends = new("start", "finish", "gripMm", "spareMm", "overlapMm");
-    public static readonly FieldSet End = new("finish", "insideMm", "depthMm", "measuredMm");
+    public static readonly FieldSet End = new("finish", "insideMm", "depthMm", "measuredMm", "dangle", "dangleMm");
 
     public static readonly FieldSet Wearer = new("wristMm", "easeMm", "bearingReachMm", "startAngleDeg", "child");
 
@@ -57,7 +57,7 @@ internal static class PieceFields
 
     public static readonly WordSet<CurvedLength> LengthIs = new(("arc", CurvedLength.Arc), ("chord", CurvedLength.Chord));
 
-    public static readonly WordSet<EndFinish> Finishes = new(("turnedLoop", EndFinish.TurnedLoop), ("gluedCap", EndFinish.GluedCap));
+    public static readonly WordSet<EndFinish> Finishes = new(("turnedLoop", EndFinish.TurnedLoop), ("gluedCap", EndFinish.GluedCap), ("dangle", EndFinish.Dangle));
 
     public static readonly WordSet<LiningUpWish> LiningUp = new(("any", LiningUpWish.Any), ("mix", LiningUpWish.Mix), ("columns", LiningUpWish.Columns));
 

@@ -149,8 +149,10 @@ internal static class PieceWriter
     {
         json.WriteStartObject(name);
         json.WriteString("finish", PieceFields.Finishes.WordOf(end.Finish));
-        json.WriteNumber(end.Finish == EndFinish.TurnedLoop ? "insideMm" : "depthMm", end.InsideMm);
+        json.WriteNumber(end.IsTurned ? "insideMm" : "depthMm", end.InsideMm);
         Number(json, "measuredMm", end.MeasuredMm);
+        Text(json, "dangle", end.Dangle);
+        Number(json, "dangleMm", end.DangleMm);
         json.WriteEndObject();
     }
 

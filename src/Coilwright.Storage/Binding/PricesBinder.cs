@@ -22,7 +22,7 @@ internal sealed class PricesBinder(FaultList faults)
     public const int MostOffers = 20_000;
 
     /// <summary>Ends that are bought, by the word they have in a piece file.</summary>
-    public static readonly WordSet<EndFinish> Ends = new(("gluedCap", EndFinish.GluedCap));
+    public static readonly WordSet<EndFinish> Ends = new(("gluedCap", EndFinish.GluedCap), ("dangle", EndFinish.Dangle));
 
     internal static readonly Limits Count = Limits.Between(1, BuyingList.MostCount, "");
     internal static readonly Limits LeadDays = Limits.Between(0, Supplier.MostLeadDays, "");
@@ -74,7 +74,7 @@ internal sealed class PricesBinder(FaultList faults)
         var what = fields.OneOf("bead", "end") switch
         {
             "bead" => fields.Text("bead", mayBeEmpty: false),
-            "end" => fields.Word("end", Ends) is null ? null : ShoppingItem.GluedCap,
+            "end" => fields.Word("end", Ends) is { } end ? ShoppingItem.OfEnds.First(e => e.Finish == end).Id : null,
             _ => null,
         };
         var supplier = fields.Require("supplier") ? fields.Text("supplier", mayBeEmpty: false) : null;

@@ -58,7 +58,7 @@ public sealed class ShopDesk(IPieceShelf shelf, IStockLedger stock, IKeptLists l
     public static StockChange Received(Shopped shopped, IReadOnlySet<string> there, DateOnly today)
     {
         var list = shopped.Plan.List;
-        var bought = shopped.Plan.Plan?.Purchases.Select(p => (Offer: list.Buying.Offers[p.Offer], p.Units, p.Cost)).Where(p => p.Offer.Item != ShoppingItem.GluedCap).ToList() ?? [];
+        var bought = shopped.Plan.Plan?.Purchases.Select(p => (Offer: list.Buying.Offers[p.Offer], p.Units, p.Cost)).Where(p => !ShoppingItem.OfEnds.Any(e => e.Id == p.Offer.Item)).ToList() ?? [];
         return new StockChange
         {
             Items = [.. bought.Select(p => p.Offer.Item).Distinct(StringComparer.Ordinal).Where(key => !there.Contains(key))

@@ -84,6 +84,15 @@ public sealed record FormWords
     /// <summary>A glued cap.</summary>
     public required string GluedCap { get; init; }
 
+    /// <summary>A turned loop with a dangle in it.</summary>
+    public required string Dangle { get; init; }
+
+    /// <summary>What hangs in the loop.</summary>
+    public required string DangleName { get; init; }
+
+    /// <summary>How far it hangs down.</summary>
+    public required string DangleLength { get; init; }
+
     /// <summary>Inside of the loop.</summary>
     public required string LoopInside { get; init; }
 

@@ -36,9 +36,6 @@ public sealed record StringingGuideWords
     /// <summary>Which keys go on and back.</summary>
     public required string Keys { get; init; }
 
-    /// <summary>What the picture of a step shows, for someone who cannot see it.</summary>
-    public required string PictureShows { get; init; }
-
     /// <summary>Her own words were written when the step strung something else.</summary>
     public required string WordsAreOld { get; init; }
 

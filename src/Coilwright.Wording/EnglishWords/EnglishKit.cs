@@ -31,7 +31,7 @@ internal static class EnglishKit
         Now = "{count} {count:kit|kits} of {name}, if nothing else is made of it. First to run out: {first}.",
         OneMorePack = "With one more pack of each of these ({packs}): {count} {count:kit|kits}; then the first to run out: {first}.",
         NoPackKnown = "What one more pack would bring cannot be told: not of every one of these is a pack known.",
-        NowNote = "Wire, caps and glue are not counted in it.",
+        NowNote = "Wire, caps, dangles and glue are not counted in it.",
         Written = "{file} is written.",
         LabelsTitle = "Bag labels",
         LabelSpare = "{use} and {spare} to spare",

@@ -25,6 +25,8 @@ internal static class EnglishPictures
         LoopGrip = "Grip the very tip in the pliers, where they are {inside} thick.",
         LoopRoll = "Roll it against the curve of the coil. Let go, grip again, and roll on.",
         LoopClose = "Close the loop and set it straight over the hole: {inside} inside.",
+        DangleRoll = "Roll it against the curve of the coil, but leave a gap that the dangle goes through.",
+        DangleHang = "Hang the dangle in. Close the loop and set it straight over the hole: {inside} inside.",
         CapRoughen = "Trim the wire {depth} beyond the bead and roughen that end with a file.",
         CapGlue = "Put a drop of strong glue into the hole of the cap.",
         CapPush = "Push the wire in to the bottom of the hole and leave it to set.",

@@ -27,6 +27,7 @@ internal static class EnglishPrice
         KitHeading = "What a kit of it costs",
         PatternHeading = "What the pattern of it costs",
         Caps = "caps to glue on",
+        Dangles = "dangles for the ends",
         PartOfPacks = "{count}, at {price} for {holds}{?supplier: from {supplier}}",
         PartOfStock = "{count} from stock, at {value} for the {there} there{?first: (first in, first out)}{?average: (on average)}",
         WithoutPrice = "{count}, without a price",

@@ -25,6 +25,7 @@ internal static class EnglishShop
         HomeColumn = "at home",
         MissingColumn = "to buy",
         Caps = "caps to glue on",
+        Dangles = "dangles for the ends",
         BuyHeading = "What to buy",
         CannotBeHad = "{missing} of {bead} cannot be had: all who sell it have too few.",
         OrdersTooSmall = "Nothing can be ordered: every order would be smaller than the least that is sent.",

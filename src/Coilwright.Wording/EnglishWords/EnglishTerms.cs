@@ -238,6 +238,8 @@ internal static class EnglishTerms
         ["pliers"] = "the name of the pliers",
         ["cutLoops"] = "the number of loops cut",
         ["depthMm"] = "the depth of the cap",
+        ["dangle"] = "what hangs in the loop",
+        ["dangleMm"] = "how far the dangle hangs",
         ["places"] = "the list of places",
         ["groups"] = "the part about groups",
         ["fromDeg"] = "where the place begins",

@@ -31,7 +31,7 @@ internal static class GermanKit
         Now = "{count} {count:Packung|Packungen} für {name}, wenn sonst nichts daraus gemacht wird. Zuerst geht aus: {first}.",
         OneMorePack = "Mit je einer Packung mehr davon ({packs}): {count} {count:Packung|Packungen}; dann geht zuerst aus: {first}.",
         NoPackKnown = "Was eine Packung mehr brächte, ist nicht zu sagen: Nicht von jeder dieser Perlen ist eine Packung bekannt.",
-        NowNote = "Draht, Kappen und Kleber sind nicht mitgezählt.",
+        NowNote = "Draht, Kappen, Anhänger und Kleber sind nicht mitgezählt.",
         Written = "{file} ist geschrieben.",
         LabelsTitle = "Etiketten für die Tütchen",
         LabelSpare = "{use} und {spare} als Ersatz",

@@ -25,6 +25,8 @@ internal static class GermanPictures
         LoopGrip = "Die Spitze fassen, wo die Rundzange {inside} dick ist.",
         LoopRoll = "Gegen die Rundung der Spirale rollen. Loslassen, neu fassen, weiterrollen.",
         LoopClose = "Die Öse schließen und gerade über das Loch stellen: innen {inside}.",
+        DangleRoll = "Gegen die Rundung der Spirale rollen, aber eine Lücke lassen, durch die der Anhänger passt.",
+        DangleHang = "Den Anhänger einhängen. Die Öse schließen und gerade über das Loch stellen: innen {inside}.",
         CapRoughen = "Den Draht {depth} hinter der Perle abschneiden und dieses Ende mit der Feile aufrauen.",
         CapGlue = "Einen Tropfen starken Kleber in das Loch der Endkappe geben.",
         CapPush = "Den Draht bis auf den Grund des Lochs schieben und trocknen lassen.",

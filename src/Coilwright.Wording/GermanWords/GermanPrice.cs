@@ -27,6 +27,7 @@ internal static class GermanPrice
         KitHeading = "Was ein Bausatz davon kostet",
         PatternHeading = "Was die Anleitung dazu kostet",
         Caps = "Kappen zum Kleben",
+        Dangles = "Anhänger für die Enden",
         PartOfPacks = "{count}, zu {price} für {holds}{?supplier: bei {supplier}}",
         PartOfStock = "{count} aus dem Vorrat, zu {value} für die {there} dort{?first: (zuerst gekommen, zuerst gegangen)}{?average: (im Durchschnitt)}",
         WithoutPrice = "{count}, ohne Preis",

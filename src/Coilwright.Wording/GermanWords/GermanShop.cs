@@ -25,6 +25,7 @@ internal static class GermanShop
         HomeColumn = "zu Hause",
         MissingColumn = "zu kaufen",
         Caps = "Kappen zum Kleben",
+        Dangles = "Anhänger für die Enden",
         BuyHeading = "Was zu kaufen ist",
         CannotBeHad = "{missing} von {bead} sind nicht zu bekommen: Alle, die sie verkaufen, haben zu wenige.",
         OrdersTooSmall = "Nichts kann bestellt werden: Jede Bestellung wäre kleiner als die kleinste, die verschickt wird.",

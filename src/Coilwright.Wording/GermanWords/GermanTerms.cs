@@ -238,6 +238,8 @@ internal static class GermanTerms
         ["pliers"] = "der Name der Zange",
         ["cutLoops"] = "die Zahl der abgeschnittenen Ringe",
         ["depthMm"] = "die Tiefe der Endkappe",
+        ["dangle"] = "was in der Öse hängt",
+        ["dangleMm"] = "wie weit der Anhänger hängt",
         ["places"] = "die Liste der Stellen",
         ["groups"] = "der Teil über Gruppen",
         ["fromDeg"] = "der Anfang der Stelle",

@@ -47,6 +47,10 @@ public class PieceEditTests
             Refused(piece, new SetEnds(piece.Ends with { Start = new WireEnd(EndFinish.TurnedLoop, 0) })));
         Assert.Equal(["finish.depthMm value.at-most '51' max=50 unit=mm", "gripMm value.at-least '-1' min=0 unit=mm"],
             Refused(piece, new SetEnds(new WireEnds(piece.Ends.Start, new WireEnd(EndFinish.GluedCap, 51), -1, 0))));
+        Assert.Equal(["start.dangle text.empty ' '", "start.dangleMm value.at-most '400' max=300 unit=mm"],
+            Refused(piece, new SetEnds(piece.Ends with { Start = new WireEnd(EndFinish.Dangle, 3) { Dangle = " ", DangleMm = 400 } })));
+        Assert.Equal(["start.dangle field.not-with 'leaf' other=turnedLoop otherField=start.finish"],
+            Refused(piece, new SetEnds(piece.Ends with { Start = new WireEnd(EndFinish.TurnedLoop, 3) { Dangle = "leaf" } })));
         Assert.Equal(170, Done(piece, new SetWearer(new Wearer(170, 0))).Piece.Wearer.WristMm);
         Assert.Equal(["wristMm value.at-least '6.5' min=50 unit=mm"], Refused(piece, new SetWearer(new Wearer(6.5, 0))));
     }

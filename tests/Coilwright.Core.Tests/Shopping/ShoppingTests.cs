@@ -77,6 +77,23 @@ public class ShoppingTests
     }
 
     [Fact]
+    public void Dangles_are_bought_by_the_end_and_take_no_more_wire_than_their_loop()
+    {
+        var piece = SamplePieces.Piece([Bead("a")], [0, 0]);
+        var loops = piece with { Ends = new WireEnds(new WireEnd(EndFinish.TurnedLoop, 3), new WireEnd(EndFinish.TurnedLoop, 3), 20, 0) };
+        var dangles = loops with { Ends = loops.Ends with { Start = new WireEnd(EndFinish.Dangle, 3) { Dangle = "leaf", DangleMm = 15 }, Finish = new WireEnd(EndFinish.Dangle, 3) { Dangle = "bell" } } };
+        var list = List([new ShoppingPiece("one", dangles, 3)], new PriceList([Offer(ShoppingItem.Dangle, "shop", 1, 0.90m)], [], null));
+        Assert.Equal((ShoppingItem.Dangle, 6), (list.Items[^1].Id, list.Items[^1].Use));
+        Assert.Equal([("leaf", 1), ("bell", 1)], dangles.Ends.Bought.Select(b => (b.End.Dangle, b.Count)));
+        Assert.Equal(2, Assert.Single((dangles.Ends with { Finish = dangles.Ends.Start }).Bought).Count);
+        Assert.Empty(loops.Ends.Bought);
+        Assert.Equal(loops.Ends.Start.WireUsedMm(0.62), dangles.Ends.Start.WireUsedMm(0.62));
+        Assert.Equal(loops.Ends.Start.OutsideMm(0.62), dangles.Ends.Start.OutsideMm(0.62));
+        // Finished otherwise, nothing hangs in it.
+        Assert.Equal(loops.Ends.Start, dangles.Ends.Start.As(EndFinish.TurnedLoop));
+    }
+
+    [Fact]
     public void A_bead_that_nobody_offers_is_bought_at_its_pieces_own_price_and_else_counted_apart()
     {
         var plan = Plan(List([Piece("one", 1, [Bead("a", pack: 10, price: 2.50m), Bead("b", pack: 4), Bead("c")], 0, 1, 1, 1, 1, 1, 2)]));

@@ -210,6 +210,23 @@ public sealed partial class PatternSheetTests : IDisposable
         Assert.DoesNotContain("pliers\n", words, StringComparison.Ordinal);
     }
 
+    [Theory, InlineData(false), InlineData(true)]
+    public void A_dangle_is_hung_in_its_loop_and_stands_among_the_materials(bool large)
+    {
+        var piece = DrawnPieces.Single();
+        var reckoned = DrawnPieces.Reckon(piece with
+        {
+            Ends = piece.Ends with { Start = new WireEnd(EndFinish.Dangle, 3) { Dangle = "silver leaf", DangleMm = 14.5 }, Finish = new WireEnd(EndFinish.GluedCap, 4) },
+        });
+        var sheet = PatternSheetDocument.Of(reckoned, null, new PageSetup { LargePrint = large }, Languages.English);
+        var words = string.Join('\n', DocumentTexts.Of(sheet).Select(t => t.Text));
+        Assert.Contains("hang the dangle (silver leaf) in it and close it", words, StringComparison.Ordinal);
+        var rows = Flat(sheet.Blocks).OfType<Block.Table>().Single(t => t.Name == "Materials").Rows;
+        Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
+        Assert.Equal(large ? ["dangle: silver leaf, hangs 14.5 mm 1", "cap to glue on, 4 mm deep 1"] : ["dangle: silver leaf hangs 14.5 mm 1", "cap to glue on 4 mm deep 1"],
+            rows[^2..].Select(row => string.Join(' ', row.Select(c => c.Text.PlainText).Where(t => t.Length > 0)).Replace('\u00a0', ' ')));
+    }
+
     [Fact]
     public void Buy_quantities_and_cost_follow_the_pack()
     {
@@ -322,7 +339,7 @@ public sealed partial class PatternSheetTests : IDisposable
         Assert.Equal("One A two", Sheet(DrawnPieces.Reckon(piece)).Title);
     }
 
-    [GeneratedRegex(@"^String |: (?:each time )?\d+ (?:[A-Z]+\b|times \()")]
+    [GeneratedRegex(@"^String |: (?:each time )?\d+\s(?:[A-Z]+\b|times \()")]
     private static partial Regex IsStringing();
 
     [GeneratedRegex(@"\byes +yes +yes +\d+ +\d+\s*$")]

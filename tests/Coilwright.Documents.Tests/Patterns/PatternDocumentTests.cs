@@ -8,9 +8,8 @@ using Coilwright.Core.Making;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Tests;
 using Coilwright.Documents.Drawing;
-using Coilwright.Documents.Layout;
 using Coilwright.Documents.Pages;
-using Coilwright.Documents.Patterns;
+using Coilwright.Documents.StepFigures;
 using Coilwright.Documents.Tests.Rendering;
 using Coilwright.Documents.Typefaces;
 using Coilwright.Wording;
@@ -186,7 +185,7 @@ public sealed partial class PatternDocumentTests : IDisposable
     public void Figures_show_what_is_new_after_what_is_done_and_nothing_beyond_their_edge(string name)
     {
         var reckoned = DrawnPieces.Reckoned(name);
-        var drawing = new PatternFigureDrawing(reckoned, new PictureOptions { WidthMm = 84, Typeface = HouseSans.Instance });
+        var drawing = new StepFigureDrawing(reckoned, new StepFigureOptions { WidthMm = 84, Typeface = HouseSans.Instance });
         foreach (var step in PatternSteps.Of(reckoned).Where(s => s.Strung is not null))
         {
             var picture = drawing.Of(step.Strung!);

@@ -15,7 +15,8 @@ internal sealed partial class StepReader
     /// <summary>The key letters that a step strings, one by one.</summary>
     public static List<string> Strung(string sentence)
     {
-        var text = Gaps().Replace(sentence, "$1").TrimEnd('.');
+        // A count keeps to its letter by a space that no line ends at; to her it is a space.
+        var text = Gaps().Replace(sentence.Replace('\u00a0', ' '), "$1").TrimEnd('.');
         var colon = text.LastIndexOf(':');
         var head = colon < 0 ? "" : text[..colon];
         var times = OnEnd().Match(head) is { Success: true } match ? int.Parse(match.Groups["n"].Value, CultureInfo.InvariantCulture) : 1;

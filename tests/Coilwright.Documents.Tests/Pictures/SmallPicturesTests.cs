@@ -5,6 +5,7 @@ using Coilwright.Documents.BeadCards;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.EndStages;
 using Coilwright.Documents.Layout;
+using Coilwright.Documents.Typefaces;
 using Coilwright.Documents.WristCurve;
 
 namespace Coilwright.Documents.Tests.Pictures;
@@ -37,6 +38,19 @@ public class SmallPicturesTests
         Assert.Equal(2, picture.Texts().Count(t => t.Text.Class == "heading"));
         Assert.Equal(4 + 3, picture.Texts().Count(t => t.Text.Class == "stage-number"));
         Assert.Equal(1, EndStagesDrawing.Of(DrawnPieces.Reckoned("child")).Texts().Count(t => t.Text.Class == "heading"));
+    }
+
+    [Fact]
+    public void A_dangle_is_hung_in_before_its_loop_is_closed_and_stays_in_its_figure()
+    {
+        var piece = DrawnPieces.Child() with { Ends = new WireEnds(new WireEnd(EndFinish.Dangle, 3) { DangleMm = 200 }, new WireEnd(EndFinish.Dangle, 3) { DangleMm = 200 }, 20, 0) };
+        var picture = EndStagesDrawing.Of(DrawnPieces.Reckon(piece));
+        Assert.Equal(4, picture.Texts().Count(t => t.Text.Class == "stage-number"));
+        var dangle = picture.Of("dangle").Single().Box(CautiousSans.Instance)!.Value;
+        Assert.True(dangle.BottomMm < picture.Texts().Where(t => t.Text.Class == "stage-words").Min(t => t.Box.TopMm));
+        // The loop of the last stage goes through it: their middles stand over each other.
+        var closed = picture.Of("stage-wire").Last().Box(CautiousSans.Instance)!.Value;
+        Assert.InRange(dangle.Middle.XMm, closed.LeftMm, closed.RightMm);
     }
 
     [Fact]

@@ -16,7 +16,6 @@ internal static class EnglishBenchStringing
         ReadAloud = "Read aloud",
         NoVoice = "This browser has no voice for these words. Everything stands here to be read.",
         Keys = "Space, enter, the arrow keys and page down or up go on and back; so does a pedal that sends one of them.",
-        PictureShows = "The beads of this step from left to right, with their letters; those strung just before are pale.",
         WordsAreOld = "These words were written when the step strung something else. It now says:",
         NotKept = "Your place could not be kept. You can go on; after loading the page anew you may be at an earlier step.",
         Beads = "Beads of this step",

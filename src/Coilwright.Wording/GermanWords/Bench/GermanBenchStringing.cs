@@ -16,7 +16,6 @@ internal static class GermanBenchStringing
         ReadAloud = "Vorlesen",
         NoVoice = "Dieser Browser hat keine Stimme für diese Worte. Alles steht hier zu lesen.",
         Keys = "Leertaste, Eingabe, Pfeiltasten und Bild auf oder ab führen weiter und zurück; ebenso ein Pedal, das eine davon sendet.",
-        PictureShows = "Die Perlen dieses Schritts von links nach rechts mit ihren Buchstaben; die zuletzt aufgefädelten sind blass.",
         WordsAreOld = "Diese Worte wurden geschrieben, als der Schritt etwas anderes auffädelte. Jetzt heißt er:",
         NotKept = "Die Stelle konnte nicht aufgehoben werden. Es geht trotzdem weiter; nach neuem Laden der Seite vielleicht bei einem früheren Schritt.",
         Beads = "Perlen dieses Schritts",

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 
 namespace Coilwright.Core.Making;
@@ -59,7 +60,7 @@ public static class StepProof
             piece.Wearer.WristMm, reckoned.WristMm, reckoned.Worn.CircumferenceMm, reckoned.Worn.WirePerTurnMm, fit.InsideRelaxedMm, Math.Abs(fit.EndsOverlapMm),
             // To cut is said rounded up.
             wire.CutMm, Math.Ceiling(wire.CutMm), wire.BeadedMm, wire.EndsMm, wire.GripMm, wire.SpareMm, wire.GripMm + wire.SpareMm, wire.TrimStartMm, wire.TrimFinishMm, reckoned.RuledMm, reckoned.RelaxedBeadedMm,
-            .. ends.SelectMany(e => (double[])[e.InsideMm, e.WireUsedMm(piece.Wire.WireMm), e.OutsideMm(piece.Wire.WireMm) ?? e.InsideMm]),
+            .. ends.SelectMany(e => (double[])[e.InsideMm, e.WireUsedMm(piece.Wire.WireMm), e.OutsideMm(piece.Wire.WireMm) ?? e.InsideMm, e.DangleMm ?? e.InsideMm]),
             .. reckoned.Counts.SelectMany(k => (double[])[k.Bead.LengthMm, k.Bead.WidthMm, k.Bead.ThicknessMm, k.Bead.BoreMm ?? 0]),
         ];
         if (reckoned.Wrists is { FromMm: { } from, ToMm: { } to }) lengths.AddRange([from, to]);
@@ -87,7 +88,11 @@ public static class StepProof
     {
         var found = ImmutableArray.CreateBuilder<ProofOfText>();
         var whole = OfPiece(steps, reckoned);
-        foreach (var (where, text) in others) Add(where, text, ProofReading.Read(text, whole, language));
+        foreach (var (where, text) in others)
+        {
+            var marks = ProofReading.Read(text, whole, language);
+            Add(where, text, where == PatternNotes.ByField ? [.. marks.Where(m => m.Slip != ProofSlip.LetterUnknown)] : marks);
+        }
         for (var s = 0; s < steps.Length; s++)
         {
             if (texts.OfStep[s] is not { } own) continue;

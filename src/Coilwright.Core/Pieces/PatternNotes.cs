@@ -93,7 +93,10 @@ public sealed record PatternNotes
         StepAnchor Anchor(StepAnchor at) => at with { Strings = id.Replace(at.Strings, to), After = id.Replace(at.After, to), Before = id.Replace(at.Before, to) };
     }
 
+    /// <summary>What whoever designed it stands under among <see cref="Texts"/>: a name, whose initials are no key letters.</summary>
+    public const string ByField = "by";
+
     /// <summary>The texts on the piece as a whole, by the name of their field.</summary>
     public IEnumerable<(string Where, string Text)> Texts =>
-        new[] { ("introduction", Introduction), ("care", Care), ("usage", Usage) }.Where(t => !string.IsNullOrWhiteSpace(t.Item2)).Select(t => (t.Item1, t.Item2!));
+        new[] { ("introduction", Introduction), ("techniques", string.Join('\n', Techniques)), (ByField, By), ("care", Care), ("usage", Usage) }.Where(t => !string.IsNullOrWhiteSpace(t.Item2)).Select(t => (t.Item1, t.Item2!));
 }

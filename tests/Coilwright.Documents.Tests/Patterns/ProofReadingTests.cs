@@ -61,6 +61,14 @@ public class ProofReadingTests
     public void What_is_not_true_of_it_is_told(string text, string slip) => Assert.Equal([slip], OfWhole(text));
 
     [Fact]
+    public void Techniques_are_read_too_and_so_is_who_designed_it_whose_initials_are_no_beads()
+    {
+        var notes = PatternNotes.None with { Techniques = ["turning a loop", "stringing 24 B"], By = "M. Q. Lee, lead-free" };
+        var found = StepProof.Read(Steps, new MatchedTexts([.. new StepText?[Steps.Length]], [], []), notes.Texts, Reckoned, Languages.English.Pattern.Proof);
+        Assert.Equal(["techniques: 24 B", "by: lead-free"], found.SelectMany(f => f.Marks.Select(m => f.Where + ": " + m.Said)));
+    }
+
+    [Fact]
     public void Where_a_slip_stands_is_what_it_says()
     {
         const string text = "First 5 B, then 31 mm, then 2 Q; all nickel-free.";

@@ -18,7 +18,7 @@ public enum ListKind
     /// <summary>The sheet of labels in use, and which version of which piece labels were made of last: lines of text, the bench's own.</summary>
     Labels,
 
-    /// <summary>How far the stringing of each piece has come: lines of text, the bench's own.</summary>
+    /// <summary>How far the stringing of each piece has come: lines of text, the bench's own. The one that is put in the place of the one before it.</summary>
     Places,
 }
 
@@ -44,7 +44,7 @@ public abstract record ListAnswer
     public sealed record NotKept(Fault Why) : ListAnswer;
 }
 
-/// <summary>Lists that belong to no piece and to all of them, kept beside the pieces. Every one that ever was stays; the last counts.</summary>
+/// <summary>Lists that belong to no piece and to all of them, kept beside the pieces. Every one that ever was stays, but of places the last alone; the last counts.</summary>
 /// <remarks>What cannot be read is told by a <see cref="ShelfUnreadableException"/>. Many may ask at once.</remarks>
 public interface IKeptLists
 {
@@ -62,6 +62,9 @@ public interface IKeptLists
 /// <summary>The names that lists have in a store.</summary>
 internal static class ListNames
 {
+    /// <summary>Whether a list takes the place of the one before it: it moves with every step of a stringing, and nobody asks where it was.</summary>
+    public static bool IsReplaced(ListKind kind) => kind == ListKind.Places;
+
     public static string Of(ListKind kind) => kind switch
     {
         ListKind.Prices => "prices",

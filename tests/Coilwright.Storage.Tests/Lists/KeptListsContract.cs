@@ -37,6 +37,19 @@ public abstract class KeptListsContract
     }
 
     [Fact]
+    public async Task Places_take_the_place_of_the_last_ones_and_who_has_not_seen_those_is_told()
+    {
+        var lists = Empty();
+        for (var moves = 0; moves < 5; moves++) Assert.Equal(moves + 1, Kept(await lists.KeepListAsync(ListKind.Places, moves, $"step {moves}")).Revision);
+        Assert.Equal("step 4", Assert.IsType<ListAnswer.Behind>(await lists.KeepListAsync(ListKind.Places, 4, "late")).Now.Content);
+        Assert.Equal(("step 4", 5L), ((await lists.ListAsync(ListKind.Places))!.Content, (await lists.ListAsync(ListKind.Places))!.Revision));
+        Assert.True(await RowsAsync(lists) is null or 1);
+    }
+
+    /// <summary>How many lists lie in the store, of all kinds; null where that cannot be counted.</summary>
+    protected virtual Task<long?> RowsAsync(IKeptLists lists) => Task.FromResult<long?>(null);
+
+    [Fact]
     public async Task Of_many_who_saw_the_same_one_is_kept()
     {
         var lists = Empty();
@@ -59,6 +72,12 @@ public sealed class SqliteKeptListsTests : KeptListsContract, IDisposable
     private readonly SqliteShelves _shelves = new();
 
     protected override IKeptLists Empty() => _shelves.Empty();
+
+    protected override Task<long?> RowsAsync(IKeptLists lists)
+    {
+        using var other = SqliteShelves.Other(((Storage.Shelf.Sqlite.SqliteShelf)lists).FilePath);
+        return Task.FromResult<long?>((long)SqliteShelves.Ask(other, "SELECT count(*) FROM lists")!);
+    }
 
     public void Dispose() => _shelves.Dispose();
 

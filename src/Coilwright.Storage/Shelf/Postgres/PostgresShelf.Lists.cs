@@ -16,7 +16,8 @@ public sealed partial class PostgresShelf : IKeptLists
         await turn.DoAsync("SELECT pg_advisory_xact_lock(@lists)", ("lists", Lists));
         if (await LastListAsync(turn, kind) is { } now && now.Revision != seen) return new ListAnswer.Behind(now);
         var kept = new KeptList(kind, seen + 1, content, Now());
-        await turn.DoAsync("INSERT INTO coilwright.lists (kind, revision, at, content) VALUES (@kind, @revision, @at, @content)",
+        await turn.DoAsync(seen > 0 && ListNames.IsReplaced(kind) ? "UPDATE coilwright.lists SET revision = @revision, at = @at, content = @content WHERE kind = @kind"
+            : "INSERT INTO coilwright.lists (kind, revision, at, content) VALUES (@kind, @revision, @at, @content)",
             ("kind", ListNames.Of(kind)), ("revision", kept.Revision), ("at", kept.At.UtcDateTime), ("content", content));
         return new ListAnswer.Kept(kept);
     }, answer => answer is ListAnswer.Kept, fault => new ListAnswer.NotKept(fault), async turn =>

@@ -13,7 +13,8 @@ public sealed partial class SqliteShelf : IKeptLists
     {
         if (LastList(connection, kind) is { } now && now.Revision != seen) return new ListAnswer.Behind(now);
         var kept = new KeptList(kind, seen + 1, content, _clock.GetUtcNow());
-        Execute(connection, "INSERT INTO lists (kind, revision, at, content) VALUES ($kind, $revision, $at, $content)",
+        Execute(connection, seen > 0 && ListNames.IsReplaced(kind) ? "UPDATE lists SET revision = $revision, at = $at, content = $content WHERE kind = $kind"
+            : "INSERT INTO lists (kind, revision, at, content) VALUES ($kind, $revision, $at, $content)",
             ("$kind", ListNames.Of(kind)), ("$revision", kept.Revision), ("$at", TextOf(kept.At)), ("$content", content));
         return new ListAnswer.Kept(kept);
     }, answer => answer is ListAnswer.Kept, fault => new ListAnswer.NotKept(fault), cancel);

@@ -27,13 +27,16 @@ internal sealed class BenchAndBrowser : IAsyncDisposable
                 address = line[at..].Trim();
         if (address is null) throw new InvalidOperationException("The bench did not say where it is.");
         var playwright = await Playwright.CreateAsync();
-        var browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-        {
-            ExecutablePath = Environment.GetEnvironmentVariable("COILWRIGHT_CHROMIUM") ?? "/usr/bin/chromium",
-            Args = ["--no-sandbox", "--disable-background-networking"],
-        });
+        var browser = await LaunchAsync(playwright);
         return new BenchAndBrowser(bench, shelf, address, playwright, browser);
     }
+
+    /// <summary>The machine's chromium without a window.</summary>
+    public static Task<IBrowser> LaunchAsync(IPlaywright playwright) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+    {
+        ExecutablePath = Environment.GetEnvironmentVariable("COILWRIGHT_CHROMIUM") ?? "/usr/bin/chromium",
+        Args = ["--no-sandbox", "--disable-background-networking"],
+    });
 
     /// <summary>A window with a piece on the bench.</summary>
     public async Task<BenchWindow> OpenAsync(Piece piece)

@@ -5,11 +5,13 @@ using Coilwright.Benchmarks.Running;
 using Coilwright.Benchmarks.Web;
 using Coilwright.Core.Editing;
 
-// How long it takes from a key to the rows painted anew, in a browser, with the bench as a process of its own. See benchmarks/README.md.
 const int Warm = 12, EditsInARound = 42;
-var rounds = args.Length == 1 && int.TryParse(args[0], NumberStyles.None, CultureInfo.InvariantCulture, out var asked) && asked > 0 ? asked : 3;
+var rounds = args.Length > 0 && int.TryParse(args[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var asked) && asked > 0 ? asked : 3;
 
 Environment.SetEnvironmentVariable("PLAYWRIGHT_DRIVER_SEARCH_PATH", PathOf("Driver"));
+if (args.Contains("pattern")) return await PatternOnPaper.MeasureAsync(rounds);
+
+// How long it takes from a key to the rows painted anew, in a browser, with the bench as a process of its own. See benchmarks/README.md.
 await using var bench = await BenchAndBrowser.StartAsync(PathOf("Program"));
 var full = GeneratedPieces.OfFiveTurns(200);
 var single = PieceEditing.Apply(full, new SetOrderText("round"), GeneratedPieces.Data) is EditOutcome.Done done

@@ -17,8 +17,9 @@ namespace Coilwright.Documents.PatternSheet;
 internal sealed class PatternSheetPictures
 {
     private readonly ImmutableDictionary<int, Picture> _beads;
+    private readonly Lazy<Picture?> _coil;
 
-    private PatternSheetPictures(ImmutableDictionary<int, Picture> beads) => _beads = beads;
+    private PatternSheetPictures(ImmutableDictionary<int, Picture> beads, Lazy<Picture?> coil) => (_beads, _coil) = (beads, coil);
 
     // The coil at the head of the sheet: across the page, and no higher than leaves the page room for what stands on it too: title, size, tools, cautions.
     // Of very many turns it would be a thread: below the least width there is none.
@@ -27,8 +28,9 @@ internal sealed class PatternSheetPictures
     // A curve wide and low: it stands under the turns, on what is left of their page.
     private const double CurvePlotMm = 22;
 
-    /// <summary>The piece as a coil; null where it has too many turns to be one on paper.</summary>
-    public required Picture? Coil { get; init; }
+    /// <summary>The piece as a coil; null where it has too many turns to be one on paper. Drawn when it is asked for: it takes longer than all others together, and the written pattern has one of
+    /// its own.</summary>
+    public Picture? Coil => _coil.Value;
 
     /// <summary>How its ends are finished, in stages.</summary>
     public required Picture Ends { get; init; }
@@ -56,9 +58,9 @@ internal sealed class PatternSheetPictures
         var beads = new StripDrawing(reckoned);
         var strips = TurnStrip.Of(reckoned, language);
         var plain = new PictureOptions { Paper = false, MarginMm = 0.5, WidthMm = width, Language = language, Typeface = HouseSans.Instance };
-        return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind))
+        var coil = new Lazy<Picture?>(() => CoilViewDrawing.Within(reckoned, setup.LargePrint ? LargePrintCoilHeightMm : setup.Paper.HeightMm - BesideCoilMm, LeastCoilMm, plain));
+        return new PatternSheetPictures(reckoned.Counts.ToImmutableDictionary(k => k.KindIndex, beads.OfKind), coil)
         {
-            Coil = CoilViewDrawing.Within(reckoned, setup.LargePrint ? LargePrintCoilHeightMm : setup.Paper.HeightMm - BesideCoilMm, LeastCoilMm, plain),
             Ends = EndStagesDrawing.Of(reckoned, plain),
             LaidStraight = [.. Parts(reckoned, rows, setup)],
             Curve = WristCurveSheet.HasCurve(reckoned) ? WristCurveSheet.Of(reckoned, plain, CurvePlotMm) : null,

@@ -21,6 +21,15 @@ public sealed record FrameWords
     /// <summary>Opens the pages of selling: prices.</summary>
     public required string Selling { get; init; }
 
+    /// <summary>Of a piece's pages those that look at it.</summary>
+    public required string PieceLook { get; init; }
+
+    /// <summary>Of a piece's pages those that help to make it.</summary>
+    public required string PieceMake { get; init; }
+
+    /// <summary>Of a piece's pages those that help to sell it.</summary>
+    public required string PieceSell { get; init; }
+
     /// <summary>Opens the settings.</summary>
     public required string Settings { get; init; }
 

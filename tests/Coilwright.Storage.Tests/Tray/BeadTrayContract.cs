@@ -132,7 +132,7 @@ public sealed class SqliteBeadTrayTests : BeadTrayContract, IDisposable
         var folder = _shelves.NewFolder();
         _shelves.Open(folder).Dispose();
         using (var other = SqliteShelves.Other(Path.Combine(folder, "pieces.db")))
-            SqliteShelves.Ask(other, "DROP TABLE tray_kinds; DROP TABLE tray_changes; DELETE FROM SchemaVersions WHERE ScriptName LIKE '0006%'; PRAGMA user_version = 5;");
+            SqliteShelves.Ask(other, "DROP TABLE tray_kinds; DROP TABLE tray_changes; DELETE FROM SchemaVersions WHERE ScriptName LIKE '0006%' OR ScriptName LIKE '0007%'; PRAGMA user_version = 5;");
         Assert.Equal(1, Kept(await ((IBeadTray)_shelves.Open(folder)).ChangeAsync(0, Put(GeneratedTray.Of(1)))));
     }
 }

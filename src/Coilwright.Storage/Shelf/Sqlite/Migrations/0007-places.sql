@@ -7,4 +7,4 @@ DELETE FROM lists WHERE kind = 'places' AND revision < (SELECT max(revision) FRO
 CREATE TRIGGER lists_are_not_changed BEFORE UPDATE ON lists WHEN OLD.kind <> 'places' OR NEW.kind <> 'places' BEGIN SELECT RAISE(ABORT, 'lists are only ever added'); END;
 CREATE TRIGGER lists_are_not_deleted BEFORE DELETE ON lists BEGIN SELECT RAISE(ABORT, 'lists are only ever added'); END;
 
-PRAGMA user_version = 6;
+PRAGMA user_version = 7;

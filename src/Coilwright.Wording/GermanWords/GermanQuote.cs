@@ -6,7 +6,7 @@ internal static class GermanQuote
     internal static QuoteWords Make() => new()
     {
         Verb = "Eine Bestellung nach Wunsch beantworten: das Stück für ein Handgelenk, was nicht zu Hause ist und was es ersetzen kann, wann die Perlen da sind, der Preis nach einer eigenen Regel, eine Anzahlung und die Arbeitszeit nach eigenen gemessenen Schritten.",
-        WristOption = "Das Handgelenk, für das es gemacht wird, in mm oder wie \"6 3/4in\". Ohne: das eigene des Stücks.",
+        WristOption = "Das Handgelenk, für das es gemacht wird, in mm oder mit Einheit, wie 172mm. Ohne: das eigene des Stücks.",
         CountOption = "Wie viele gleiche bestellt sind. Ohne: 1.",
         ForOption = "Wer fragt, in eigenen Worten.",
         RuleOption = "Welche eigene Regel den Preis macht. Ohne: die erste, die Stücke verkauft.",
@@ -72,7 +72,7 @@ internal static class GermanQuote
         DepositHow = "{percent}\u00a0% von {total} sind {deposit}, auf den Cent aufgerundet; {total} weniger das sind {rest}.",
         TotalHow = "{count} × {price} = {total}.",
         TimeHeading = "Arbeitszeit",
-        Step = "{name}: {minutes} min",
+        Step = "{name}: {minutes} Minuten",
         TimeInAll = "Zusammen {minutes} min{?each:, {each} min je Stück}.",
         TextHeading = "Text zum Kopieren",
         NotWritten = "Was an die Kundschaft geht, wird nicht gemacht: So lässt es sich nicht zusagen.",

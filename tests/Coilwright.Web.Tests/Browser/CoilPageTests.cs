@@ -21,7 +21,13 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     {
         Bead Ball(string id, Srgb colour) => Bead.TryMake(new BeadDescription
         {
-            Id = id, Name = id + " ball", Shape = "round", Length = new BeadLength.Nominal(8), BoreMm = 1, Colours = [colour], Coating = "matt",
+            Id = id,
+            Name = id + " ball",
+            Shape = "round",
+            Length = new BeadLength.Nominal(8),
+            BoreMm = 1,
+            Colours = [colour],
+            Coating = "matt",
         }, out var bead, out _) ? bead! : throw new InvalidOperationException();
         return Examples.Boardwalk with
         {

@@ -54,14 +54,4 @@ public sealed class RodModel
     internal double[] RestBend2 { get; }
 
     internal double[] RestTwist { get; }
-
-    /// <summary>The same wire pulled softer or harder, for the first steps of a solution.</summary>
-    public RodModel WithAxialStiffness(double axialStiffness) => new(this, axialStiffness);
-
-    private RodModel(RodModel other, double axialStiffness)
-    {
-        (Closed, Nodes, BendingStiffness, TwistStiffness, AxialStiffness) =
-            (other.Closed, other.Nodes, other.BendingStiffness, other.TwistStiffness, axialStiffness);
-        (RestLengths, RestLengthAt, RestBend1, RestBend2, RestTwist) = (other.RestLengths, other.RestLengthAt, other.RestBend1, other.RestBend2, other.RestTwist);
-    }
 }

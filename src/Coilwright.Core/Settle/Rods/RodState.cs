@@ -1,32 +1,30 @@
 namespace Coilwright.Core.Settle.Rods;
 
-/// <summary>How a wire lies: where its nodes are, how its material is turned about each edge, and how beads that can roll are turned about it.</summary>
+/// <summary>How a wire lies: where its nodes are and how its material is turned about each edge.</summary>
 /// <remarks>
 /// <para>Each edge has a reference direction square to it. As the wire moves, that direction is carried along by the smallest turn (transport that is
 /// parallel in time), so that it never spins about the edge by itself; the material's direction stands at an angle to it. What the reference directions
 /// turn from edge to edge is followed continuously, past half a turn too.</para>
-/// <para>The unknowns in one row: node i has its place at 4i to 4i + 2 and the angle of the edge after it at 4i + 3; the rolls follow.</para>
+/// <para>The unknowns in one row: node i has its place at 4i to 4i + 2 and the angle of the edge after it at 4i + 3.</para>
 /// </remarks>
 public sealed class RodState
 {
-    private RodState(int nodes, int edges, int rolls, bool closed)
+    private RodState(int nodes, int edges, bool closed)
     {
         Closed = closed;
         Positions = new Vec3[nodes];
         (Angles, References, Tangents, Lengths) = (new double[edges], new Vec3[edges], new Vec3[edges], new double[edges]);
         ReferenceTwists = new double[nodes];
-        Rolls = new double[rolls];
     }
 
     /// <summary>Lays a wire.</summary>
     /// <param name="positions">Where its nodes are; three or more, two neighbours never in one place.</param>
     /// <param name="outward">For an edge's middle, a direction that is not along the edge: the first axis of the material lies as near to it as it can.</param>
     /// <param name="closed">Whether the last node is joined to the first.</param>
-    /// <param name="rolls">Beads that can roll about the wire, each begun at 0.</param>
-    public static RodState Lay(IReadOnlyList<Vec3> positions, Func<Vec3, Vec3> outward, bool closed = false, int rolls = 0)
+    public static RodState Lay(IReadOnlyList<Vec3> positions, Func<Vec3, Vec3> outward, bool closed = false)
     {
         var nodes = positions.Count;
-        var state = new RodState(nodes, closed ? nodes : nodes - 1, rolls, closed);
+        var state = new RodState(nodes, closed ? nodes : nodes - 1, closed);
         for (var i = 0; i < nodes; i++) state.Positions[i] = positions[i];
         state.MeasureEdges();
         for (var e = 0; e < state.Edges; e++)
@@ -58,9 +56,6 @@ public sealed class RodState
     /// <summary>For each edge its length.</summary>
     public double[] Lengths { get; }
 
-    /// <summary>For each bead that can roll, its angle to the reference direction of the edge it rolls about, radians.</summary>
-    public double[] Rolls { get; }
-
     /// <summary>What the reference directions turn at each node, radians.</summary>
     internal double[] ReferenceTwists { get; }
 
@@ -68,15 +63,13 @@ public sealed class RodState
     public int Edges => Lengths.Length;
 
     /// <summary>How many unknowns.</summary>
-    public int Unknowns => RollAt(Rolls.Length);
+    public int Unknowns => 3 * Positions.Length + Edges;
 
     internal bool BendsAt(int node) => Closed || (node > 0 && node < Positions.Length - 1);
 
     internal int EdgeBefore(int node) => node == 0 ? Edges - 1 : node - 1;
 
     internal int NodeAfter(int edge) => edge + 1 == Positions.Length ? 0 : edge + 1;
-
-    internal int RollAt(int roll) => 3 * Positions.Length + Edges + roll;
 
     /// <summary>The material's two axes at an edge.</summary>
     public (Vec3 First, Vec3 Second) Axes(int edge)
@@ -86,19 +79,12 @@ public sealed class RodState
         return (cos * References[edge] + sin * second, cos * second - sin * References[edge]);
     }
 
-    /// <summary>The direction at an angle to an edge's reference direction.</summary>
-    public Vec3 Rolled(int edge, double roll)
-    {
-        var (sin, cos) = Math.SinCos(roll);
-        return cos * References[edge] + sin * Vec3.Cross(Tangents[edge], References[edge]);
-    }
-
     /// <summary>The state after a step.</summary>
     /// <param name="step">The change of each unknown.</param>
     /// <param name="share">What share of it to go.</param>
     public RodState Moved(ReadOnlySpan<double> step, double share)
     {
-        var next = new RodState(Positions.Length, Edges, Rolls.Length, Closed);
+        var next = new RodState(Positions.Length, Edges, Closed);
         for (var i = 0; i < Positions.Length; i++)
             next.Positions[i] = Positions[i] + share * new Vec3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
         next.MeasureEdges();
@@ -109,7 +95,6 @@ public sealed class RodState
             // Rounding would creep in over hundreds of steps.
             next.References[e] = (carried - Vec3.Dot(carried, next.Tangents[e]) * next.Tangents[e]).Unit;
         }
-        for (var r = 0; r < Rolls.Length; r++) next.Rolls[r] = Rolls[r] + share * step[RollAt(r)];
         next.FollowTwists(ReferenceTwists);
         return next;
     }

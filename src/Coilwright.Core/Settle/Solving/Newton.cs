@@ -36,10 +36,7 @@ public sealed record RestOptions
     /// <summary>Most Newton steps.</summary>
     public int MostSteps { get; init; } = 400;
 
-    /// <summary>Furthest that a node may go in one step, mm.</summary>
-    public double MostMoveMm { get; init; } = double.PositiveInfinity;
-
-    /// <summary>Furthest that an edge, or a bead about the wire, may turn in one step, radians.</summary>
+    /// <summary>Furthest that an edge may turn in one step, radians.</summary>
     public double MostTurnRad { get; init; } = 0.6;
 
     /// <summary>Length by which a moment is weighed against a force, mm: a coil's radius.</summary>
@@ -47,13 +44,6 @@ public sealed record RestOptions
 
     /// <summary>The order of elimination; null: the best.</summary>
     public EliminationOrder? Order { get; init; }
-}
-
-/// <summary>A term whose elements change as the shape does.</summary>
-public interface IChangingTerm : IEnergyTerm
-{
-    /// <summary>Looks again which bodies are near each other; whether its elements changed.</summary>
-    bool LookAgain(RodState state);
 }
 
 /// <summary>Finds where a wire comes to rest: Newton's method on its energy, with a line search.</summary>
@@ -77,9 +67,6 @@ public sealed class Newton
     public Newton(IReadOnlyList<IEnergyTerm> terms, bool[] isFixed, int[] groupOf, Func<RodState, double[]>? anglesOf, RestOptions options) =>
         (_terms, _isFixed, _groupOf, _anglesOf, _options) = (terms, isFixed, groupOf, anglesOf, options);
 
-    /// <summary>The matrix of the last step; null before the first.</summary>
-    public StiffnessMatrix? Matrix => _matrix;
-
     /// <summary>The groups of a wire by itself: each node with the angle of the edge after it.</summary>
     public static int[] GroupsOf(RodState state)
     {
@@ -95,10 +82,9 @@ public sealed class Newton
     {
         var n = state.Unknowns;
         var (gradient, step, next) = (new double[n], new double[n], new double[n]);
-        LookAgain(state);
         var energy = Energy(state);
         Slopes(state, gradient);
-        var residual = ResidualOf(gradient, state.RollAt(0));
+        var residual = ResidualOf(gradient);
         var stalled = 0;
         for (var steps = 0; ; steps++)
         {
@@ -120,7 +106,7 @@ public sealed class Newton
                 // Where the fall drowns in rounding the slopes tell.
                 if (!enough && Math.Abs(share * slope) > 1e3 * noise) continue;
                 Slopes(trial, next);
-                var left = ResidualOf(next, state.RollAt(0));
+                var left = ResidualOf(next);
                 if (!enough && !(left < residual)) continue;
                 taken = (trial, e, left);
                 break;
@@ -130,12 +116,6 @@ public sealed class Newton
             (state, energy, residual) = t;
             (gradient, next) = (next, gradient);
             if (stalled == 8) return Ended(state, steps + 1, residual, energy, RestExit.NoProgress);
-            if (LookAgain(state))
-            {
-                energy = Energy(state);
-                Slopes(state, gradient);
-                residual = ResidualOf(gradient, state.RollAt(0));
-            }
         }
     }
 
@@ -165,15 +145,6 @@ public sealed class Newton
     {
         var falling = Falling(state);
         return new RestResult(state, exit ?? (falling > 0 ? RestExit.OnEdge : RestExit.AtRest), steps, residual, energy, falling);
-    }
-
-    private bool LookAgain(RodState state)
-    {
-        var changed = false;
-        foreach (var term in _terms)
-            if (term is IChangingTerm changing) changed |= changing.LookAgain(state);
-        if (changed) _matrix = null;
-        return changed;
     }
 
     private void Direction(RodState state, double[] gradient, double[] step)
@@ -209,30 +180,27 @@ public sealed class Newton
 
     private double FurthestShare(RodState state, double[] step)
     {
-        double move = 0, turn = 0;
+        double turn = 0;
         var places = state.Positions.Length;
         for (var i = 0; i < places; i++)
         {
             var by = new Vec3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
-            move = Math.Max(move, by.Length);
             if (i >= state.Edges) continue;
             turn = Math.Max(turn, Math.Abs(step[4 * i + 3]));
             var j = 4 * state.NodeAfter(i);
             var apart = new Vec3(step[j], step[j + 1], step[j + 2]) - by;
             turn = Math.Max(turn, apart.Length / state.Lengths[i]);
         }
-        for (var r = 0; r < state.Rolls.Length; r++) turn = Math.Max(turn, Math.Abs(step[state.RollAt(r)]));
-        return Math.Min(_options.MostMoveMm / move, _options.MostTurnRad / turn);
+        return _options.MostTurnRad / turn;
     }
 
-    private double ResidualOf(double[] gradient, int rollsFrom)
+    private double ResidualOf(double[] gradient)
     {
         double most = 0;
         for (var u = 0; u < gradient.Length; u++)
         {
             if (_isFixed[u]) continue;
-            var isMoment = u >= rollsFrom || u % 4 == 3;
-            most = Math.Max(most, Math.Abs(gradient[u]) / (isMoment ? _options.ReachMm : 1));
+            most = Math.Max(most, Math.Abs(gradient[u]) / (u % 4 == 3 ? _options.ReachMm : 1));
         }
         return most;
     }

@@ -46,7 +46,8 @@ public static class QuoteDocuments
         var prices = new PriceSentences(quote.Prices, language);
         blocks.Add(new Block.Heading(3, prices.HeadingOf(Sold.Piece)));
         blocks.Add(new Block.Table([new(RichText.Empty), new(RichText.Empty), new(RichText.Empty, CellAlign.Right) { IsWhole = true }],
-            [.. prices.Lines(quote.Prices.Products[0]).Select(r => (ImmutableArray<TableCell>)[Own(r[0]), Own(r[1]), r[2]])]) { Name = prices.HeadingOf(Sold.Piece) });
+            [.. prices.Lines(quote.Prices.Products[0]).Select(r => (ImmutableArray<TableCell>)[Own(r[0]), Own(r[1]), r[2]])])
+        { Name = prices.HeadingOf(Sold.Piece) });
         blocks.AddRange([new Block.Heading(2, words.TimeHeading), .. Points(said.Steps()), new Block.Paragraph(RichText.Strong(said.Time()))]);
         return Page($"{words.WorkingsTitle}: {quote.Size.Piece.Title}", language, [.. blocks]);
     }
@@ -66,7 +67,8 @@ public static class QuoteDocuments
     // The first column and the last are words, the others counts.
     private static Block.Table Table(string name, string[] columns, IEnumerable<string[]> rows, Language language) => new(
         [.. columns.Select((c, i) => new TableColumn(language.Sentence(c), i == 0 ? CellAlign.Left : CellAlign.Right) { IsWhole = i > 0 })],
-        [.. rows.Select(r => (ImmutableArray<TableCell>)[.. r.Select(c => new TableCell(Own(c)))])]) { Name = name, RowsHaveHeads = true };
+        [.. rows.Select(r => (ImmutableArray<TableCell>)[.. r.Select(c => new TableCell(Own(c)))])])
+    { Name = name, RowsHaveHeads = true };
 
     private static PageDocument Page(string title, Language language, ImmutableArray<Block> blocks) => new()
     {

@@ -52,7 +52,13 @@ internal static class QuoteFiles
         }
         return new QuoteQuestion(piece, new QuoteAsk
         {
-            WristMm = wrist, On = on, Count = count, For = query["for"].ToString(), Until = Day(query["until"].ToString()), DepositPercent = deposit, Rule = query["rule"].ToString() is { Length: > 0 } rule ? rule : null,
+            WristMm = wrist,
+            On = on,
+            Count = count,
+            For = query["for"].ToString(),
+            Until = Day(query["until"].ToString()),
+            DepositPercent = deposit,
+            Rule = query["rule"].ToString() is { Length: > 0 } rule ? rule : null,
         });
     }
 

@@ -55,7 +55,8 @@ public class TrayListTests
             await File.WriteAllBytesAsync(file, TrayList.Xlsx(Kinds));
             // 44, 34, 76: a comma between, texts in quotes, UTF-8; the last but one: numbers as they are, not as they are shown.
             using var office = Process.Start(new ProcessStartInfo("soffice",
-                [$"-env:UserInstallation=file://{folder.FullName}/profile", "--headless", "--convert-to", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false", "--outdir", folder.FullName, file]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+                [$"-env:UserInstallation=file://{folder.FullName}/profile", "--headless", "--convert-to", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false", "--outdir", folder.FullName, file])
+            { RedirectStandardOutput = true, RedirectStandardError = true })!;
             await office.WaitForExitAsync();
             Assert.Equal(0, office.ExitCode);
             var theirs = TrayFile.Read(await File.ReadAllBytesAsync(Path.Combine(folder.FullName, "tray.csv"))).Table!;

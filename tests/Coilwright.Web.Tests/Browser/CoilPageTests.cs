@@ -67,7 +67,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task Beads_are_seen_in_their_own_colours_where_they_stand()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
         await ShownAsync(page);
@@ -96,7 +96,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task A_bead_tapped_in_the_picture_is_selected_in_the_list_and_the_other_way_round()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
         await ShownAsync(page);
@@ -137,7 +137,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task Keys_and_buttons_turn_it_and_bring_it_back_to_how_it_was()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
         await ShownAsync(page);
@@ -164,7 +164,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task Dragged_it_turns_and_no_bead_is_picked_by_that()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
         await ShownAsync(page);
@@ -182,7 +182,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task At_rest_it_is_another_picture_than_on_the_wrist()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
         await ShownAsync(page);
@@ -196,7 +196,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task Stills_have_the_size_that_was_asked_for_and_the_turntable_one_picture_for_each_view()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
         await ShownAsync(page);
@@ -235,7 +235,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task Without_WebGL_the_drawn_piece_stands_there_and_the_list_answers()
     {
-        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
         var page = visit.Page;
         await page.AddInitScriptAsync("const own = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...more) { return kind.startsWith('webgl') ? null : own.call(this, kind, ...more); };");
         await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
@@ -252,7 +252,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     [Fact]
     public async Task The_models_are_there_to_save_and_a_piece_that_is_not_there_has_none()
     {
-        await using var visit = await bench.VisitAsync(Screen.Phone);
+        await using var visit = await bench.VisitAsync(Screen.Phone, inSpace: true);
         var page = visit.Page;
         var piece = await visit.BringAsync(Coloured());
         await visit.OpenAsync(piece + "/coil");

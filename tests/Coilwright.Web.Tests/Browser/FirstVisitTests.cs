@@ -67,6 +67,7 @@ public sealed class FirstVisitTests(BenchInBrowser bench)
         await visit.Page.GetByLabel("evening").CheckAsync();
         await visit.Page.GetByLabel("largest").CheckAsync();
         await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-light", "evening");
+        await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-text", "largest");
         await visit.OpenAsync("/pieces");
         await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-light", "evening");
         await Expect(visit.Page.Locator("html")).ToHaveAttributeAsync("data-text", "largest");

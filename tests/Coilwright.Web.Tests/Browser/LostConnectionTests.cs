@@ -21,6 +21,7 @@ public sealed class LostConnectionTests(BenchInBrowser bench)
         visit.Expect("Failed to fetch");
         visit.Expect("Failed to complete negotiation");
         visit.Expect("Failed to start the connection");
+        visit.Expect("Cannot send data if the connection is not");
         visit.Expect("circuit");
         await visit.OpenAsync();
         await visit.Page.Locator(".rows-beads [role=option]").First.ClickAsync();

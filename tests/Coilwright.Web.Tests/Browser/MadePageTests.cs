@@ -81,7 +81,8 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
     {
         await using var visit = await bench.VisitAsync(Screen.Desktop);
         var page = visit.Page;
-        await MakeAsync(visit, "For the fair", "3");
+        var piece = await visit.BringAsync(Examples.Tidewrack);
+        await MakeAsync(visit, "For the fair", "3", $"?piece={piece[("/piece/".Length)..]}");
         await visit.OpenAsync("/shows");
         await Expect(page.Locator(".show-list li", new PageLocatorOptions { HasText = "For the fair" }).Locator(".show-suits")).ToContainTextAsync("It suits wrists", new LocatorAssertionsToContainTextOptions { Timeout = 60_000 });
         await FillAsync(page, "Name of the show", "Spring fair");

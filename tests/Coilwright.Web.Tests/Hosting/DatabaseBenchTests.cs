@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Net;
+using System.Text;
 using System.Text.RegularExpressions;
 using Coilwright.OwnDatabase;
 using Coilwright.Storage.Shelf;
@@ -86,7 +87,8 @@ public sealed partial class DatabaseBenchTests
         {
             var first = "";
             while (!first.Contains("http", StringComparison.Ordinal)) first = (await program.StandardOutput.ReadLineAsync())!;
-            var said = Task.WhenAll(program.StandardOutput.ReadToEndAsync(), program.StandardError.ReadToEndAsync());
+            var lines = new StringBuilder();
+            var said = Task.WhenAll(ReadAsync(program.StandardOutput, lines), ReadAsync(program.StandardError, lines));
             using var client = new HttpClient { BaseAddress = new Uri(first[first.IndexOf("http", StringComparison.Ordinal)..]) };
             await client.GetStringAsync("/pieces");
             server.Stop();
@@ -96,16 +98,29 @@ public sealed partial class DatabaseBenchTests
                 Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
                 Assert.DoesNotContain("clasp", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
             }
+            // It does write down what happened, a little after it answered.
+            for (var waited = 0; waited < 600 && !Text(lines).Contains("database.unreachable", StringComparison.Ordinal); waited++) await Task.Delay(100);
             program.Kill();
-            var lines = string.Concat(await said);
-            Assert.Contains("database.unreachable", lines, StringComparison.Ordinal); // it does write down what happened
-            Assert.DoesNotContain("clasp", lines, StringComparison.Ordinal);
+            await said;
+            Assert.Contains("database.unreachable", Text(lines), StringComparison.Ordinal);
+            Assert.DoesNotContain("clasp", Text(lines), StringComparison.Ordinal);
         }
         finally
         {
             program.Kill();
             await program.WaitForExitAsync();
         }
+    }
+
+    private static async Task ReadAsync(StreamReader from, StringBuilder into)
+    {
+        while (await from.ReadLineAsync() is { } line)
+            lock (into) into.AppendLine(line);
+    }
+
+    private static string Text(StringBuilder lines)
+    {
+        lock (lines) return lines.ToString();
     }
 
     private static async Task<(int Code, string Said)> StartedAsync(string[] args, string? environment)

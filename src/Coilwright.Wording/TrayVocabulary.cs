@@ -8,10 +8,12 @@ public static class TrayVocabulary
     /// <summary>The words; those of languages that come first win where two mean different things by one.</summary>
     public static TrayWords All { get; } = new(
         Languages.All.SelectMany(l => l.Bench.Tray.Columns.Select(c => (c.Key, c.Value))
-            .Concat(l.Bench.Tray.OtherHeads.SelectMany(h => h.Value.Select(word => (h.Key, word))))),
-        Languages.All.SelectMany(l => l.Terms.Shapes.Select(s => (s.Key, s.Value)).Concat(l.Bench.Tray.OtherShapes.SelectMany(s => s.Value.Select(word => (s.Key, word))))),
+            .Concat(l.Bench.Tray.OtherHeads.SelectMany(h => Apart(h.Value).Select(word => (h.Key, word))))),
+        Languages.All.SelectMany(l => l.Terms.Shapes.Select(s => (s.Key, s.Value)).Concat(l.Bench.Tray.OtherShapes.SelectMany(s => Apart(s.Value).Select(word => (s.Key, word))))),
         Languages.All.SelectMany(l => l.Terms.Roles.Select(r => (WordOf(r.Key), r.Value))),
         Languages.All.SelectMany(l => l.Bench.Tray.Families.Select(f => (f.Key, f.Value))));
+
+    private static string[] Apart(string words) => words.Split('|', StringSplitOptions.TrimEntries);
 
     // As a piece file has it.
     private static string WordOf(Core.Beads.Role role) => role.ToString().ToLowerInvariant();

@@ -71,7 +71,7 @@ public sealed record TrayPageWords
     /// <summary>Saves labels of the drawers.</summary>
     public required string SaveLabels { get; init; }
 
-    /// <summary>Which sheet of labels.</summary>
+    /// <summary>Which sheet of labels: {grid}.</summary>
     public required string LabelsHint { get; init; }
 
     /// <summary>Title of the labels.</summary>
@@ -212,9 +212,9 @@ public sealed record TrayPageWords
     /// <summary>What each column is called, by its own name.</summary>
     public required FrozenDictionary<string, string> Columns { get; init; }
 
-    /// <summary>Other heads that lists have for a column, by its own name.</summary>
-    public required FrozenDictionary<string, string[]> OtherHeads { get; init; }
+    /// <summary>Other heads that lists have for a column, with bars between them, by its own name.</summary>
+    public required FrozenDictionary<string, string> OtherHeads { get; init; }
 
-    /// <summary>Other words that lists and makers have for a shape, by its own name.</summary>
-    public required FrozenDictionary<string, string[]> OtherShapes { get; init; }
+    /// <summary>Other words that lists and makers have for a shape, with bars between them, by its own name.</summary>
+    public required FrozenDictionary<string, string> OtherShapes { get; init; }
 }

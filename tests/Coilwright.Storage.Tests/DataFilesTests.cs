@@ -144,10 +144,10 @@ public class DataFilesTests
     }
 
     [Theory]
-    [InlineData("materials/brass.json", "\"g/cm3\"", "\"kg/m3\"", FaultCodes.WordUnknown, "density.unit", 7)]
+    [InlineData("materials/brass.json", "\"g/cm3\"", "\"kg/m3\"", FaultCodes.WordUnknown, "density.unit", 8)]
     [InlineData("materials/brass.json", "\"isMetal\"", "\"isMettle\"", FaultCodes.FieldUnknown, "isMettle", 4)]
-    [InlineData("materials/brass.json", "8.5,", "-8.5,", FaultCodes.ValueAbove, "density.value", 6)]
-    [InlineData("materials/brass.json", "\"source\"", "\"note\"", FaultCodes.FieldMissing, "density.source", 5)]
+    [InlineData("materials/brass.json", "8.5,", "-8.5,", FaultCodes.ValueAbove, "density.value", 7)]
+    [InlineData("materials/brass.json", "\"source\"", "\"note\"", FaultCodes.FieldMissing, "density.source", 6)]
     [InlineData("materials/brass.json", "\"key\": \"brass\"", "\"key\": \"gold\"", FaultCodes.WordUnknown, "key", 2)]
     [InlineData("choices.json", "\"our choice\"", "\"they say\"", FaultCodes.WordUnknown, "bearingShare.basis", 5)]
     [InlineData("choices.json", "\"bearingShare\"", "\"baringShare\"", FaultCodes.FieldUnknown, "baringShare", 2)]

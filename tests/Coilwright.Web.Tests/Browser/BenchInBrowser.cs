@@ -68,6 +68,9 @@ public sealed record Screen(int Width, int Height, bool Touch)
 /// <summary>One visit. At its end nothing may have been asked of another machine, and the browser may not have complained.</summary>
 public sealed class Visit : IAsyncDisposable
 {
+    // What a machine without a graphics card remarks on itself; it is not about the page.
+    private static readonly string[] OfTheDriver = ["GL Driver Message", "software WebGL"];
+
     private readonly IBrowserContext _context;
     private readonly ConcurrentQueue<string> _complaints = new();
     private readonly List<string> _expected = [];
@@ -77,7 +80,7 @@ public sealed class Visit : IAsyncDisposable
         (_context, Page, Address) = (context, page, address);
         page.Console += (_, message) =>
         {
-            if (message.Type is "error" or "warning") _complaints.Enqueue(message.Text);
+            if (message.Type is "error" or "warning" && !OfTheDriver.Any(d => message.Text.Contains(d, StringComparison.Ordinal))) _complaints.Enqueue(message.Text);
         };
         page.PageError += (_, error) => _complaints.Enqueue(error);
         page.Request += (_, request) =>

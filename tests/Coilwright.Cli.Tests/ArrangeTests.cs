@@ -1,12 +1,11 @@
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>arrange</c>: what it finds, writes and says.</summary>
 public class ArrangeTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "arrange.schema.json")));
+    private static readonly AnswerSchema Schema = new("arrange");
 
     // Clusters of three rounds that stand in columns on this wrist, and a wish that they do not.
     private static readonly string InColumns = Pieces.With("18 (3 round, spacer)", "trio = 3 round\",\n\"14 (trio, 2 spacer)")
@@ -19,7 +18,7 @@ public class ArrangeTests
         File.WriteAllText(folder["columns.piece.json"], InColumns);
         var ran = TheProgram.Run("arrange", folder["columns.piece.json"], "--out", folder["better.piece.json"], "--effort", "1", "--json");
         Assert.Equal(0, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         var before = (double)answer["before"]!["againstWish"]!;
         var ideas = answer["ideas"]!.AsArray();
         Assert.NotEmpty(ideas);
@@ -41,7 +40,7 @@ public class ArrangeTests
         string Run(params string[] more) => TheProgram.Run(["arrange", folder["columns.piece.json"], "--out", folder["b.piece.json"], "--effort", "1", "--seed", "9", .. more]).Out;
         var first = Run("--json");
         Assert.Equal(first, Run("--json"));
-        var (english, german) = (Valid(first), Valid(Run("--json", "--language", "de")));
+        var (english, german) = (Schema.Valid(first), Schema.Valid(Run("--json", "--language", "de")));
         foreach (var idea in english["ideas"]!.AsArray().Concat(german["ideas"]!.AsArray())) (idea!["says"], idea["why"]) = (null, null);
         Assert.Equal(english.ToJsonString(), german.ToJsonString());
     }
@@ -54,7 +53,7 @@ public class ArrangeTests
         File.WriteAllText(folder["free.piece.json"], Pieces.With("18 (3 round, spacer)", "trio = 3 round\",\n\"pair = 2 round, 2 spacer\",\n\"3 (trio, spacer, trio, spacer, pair, spacer, pair, spacer)")
             .Replace("\"order\"", "\"wishes\": { \"liningUp\": \"mix\", \"free\": { \"groupOrder\": true, \"lengthWithinMm\": 9 }, \"wrists\": [{ \"wristMm\": 152 }] }, \"order\"", StringComparison.Ordinal));
         string[] call = ["arrange", folder["free.piece.json"], "--out", folder["b.piece.json"], "--effort", "1"];
-        var answer = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        var answer = Schema.Valid(TheProgram.Run([.. call, "--json"]).Out);
         Assert.Equal(12, (int)answer["groups"]!);
         var moved = answer["ideas"]!.AsArray().Where(idea => idea!["swaps"]!.AsArray().Count > 0).ToArray();
         Assert.NotEmpty(moved);
@@ -73,7 +72,7 @@ public class ArrangeTests
         piece["wishes"]!["free"] = JsonNode.Parse("""{ "startAngle": { "fromDeg": -180, "toDeg": 180 } }""");
         File.WriteAllText(folder["off.piece.json"], piece.ToJsonString());
         string[] call = ["arrange", folder["off.piece.json"], "--out", folder["b.piece.json"], "--effort", "1"];
-        var answer = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        var answer = Schema.Valid(TheProgram.Run([.. call, "--json"]).Out);
         Assert.Equal("nineteenInTwenty", (string?)answer["judgedBy"]);
         var idea = Assert.Single(answer["ideas"]!.AsArray(), i => (string?)i!["kind"] == "otherStart")!;
         Assert.Equal(0, (int)idea["changed"]!);
@@ -89,7 +88,7 @@ public class ArrangeTests
     {
         using var folder = new OwnFolder();
         File.WriteAllText(folder["columns.piece.json"], InColumns.Replace("\"wrists\"", "\"apart\": [{ \"name\": \"trio\", \"beside\": \"trio\" }], \"longestRun\": [{ \"name\": \"spacer\", \"most\": 3 }], \"wrists\"", StringComparison.Ordinal));
-        var answer = Valid(TheProgram.Run("arrange", folder["columns.piece.json"], "--out", folder["b.piece.json"], "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("arrange", folder["columns.piece.json"], "--out", folder["b.piece.json"], "--json").Out);
         Assert.Equal("noneAllowed", (string?)answer["whyNone"]);
         var conflict = Assert.Single(answer["conflict"]!.AsArray())!;
         Assert.Equal(("rule", "apart", "trio"), ((string?)conflict["rule"], (string?)conflict["of"], (string?)conflict["names"]![0]));
@@ -106,7 +105,7 @@ public class ArrangeTests
         Assert.Equal(0, ran.Code);
         Assert.Contains("no wish for what lines up", ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.False(File.Exists(folder["better.piece.json"]));
-        Assert.Equal("noWish", (string?)Valid(TheProgram.Run("arrange", folder["plain.piece.json"], "--out", folder["better.piece.json"], "--json").Out)["whyNone"]);
+        Assert.Equal("noWish", (string?)Schema.Valid(TheProgram.Run("arrange", folder["plain.piece.json"], "--out", folder["better.piece.json"], "--json").Out)["whyNone"]);
     }
 
     [Fact]
@@ -115,7 +114,7 @@ public class ArrangeTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run("arrange", TheProgram.Example("boardwalk"), "--out", folder["better.piece.json"], "--seconds", "0.5", "--json");
         Assert.Equal(0, ran.Code);
-        Assert.True((bool)Valid(ran.Out)["wasStopped"]!);
+        Assert.True((bool)Schema.Valid(ran.Out)["wasStopped"]!);
     }
 
     [Theory]
@@ -144,12 +143,4 @@ public class ArrangeTests
     }
 
     private static double CoverOf(string path) => (double)JsonNode.Parse(TheProgram.Run("reckon", path, "--json").Out)!["alignment"]!["cover"]!;
-
-    private static JsonNode Valid(string json)
-    {
-        var answer = JsonNode.Parse(json)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(answer), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
-        return answer;
-    }
 }

@@ -1,28 +1,19 @@
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>batch</c>: several of a piece alike.</summary>
 public class BatchTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "batch.schema.json")));
+    private static readonly AnswerSchema Schema = new("batch");
 
     private static readonly string Costs = Path.Combine(TheProgram.Root, "examples", "studio.costs.json");
-
-    private static JsonNode Valid(string text)
-    {
-        var node = JsonNode.Parse(text)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
-        return node;
-    }
 
     [Fact]
     public void Ten_alike_take_ten_times_the_beads_and_the_wire_and_the_timed_steps()
     {
         var one = JsonNode.Parse(TheProgram.Run("reckon", TheProgram.Example("tidewrack"), "--json").Out)!;
-        var batch = Valid(TheProgram.Run("batch", TheProgram.Example("tidewrack"), "--costs", Costs, "--json").Out);
+        var batch = Schema.Valid(TheProgram.Run("batch", TheProgram.Example("tidewrack"), "--costs", Costs, "--json").Out);
         Assert.Equal(10 * (int)one["totals"]!["beads"]!, batch["fetch"]!.AsArray().Sum(f => (int)f!["count"]!));
         Assert.Equal(10 * (double)one["lengths"]!["cutMm"]!, (double)batch["cutAllMm"]!, 2);
         // The example's steps of pieces: 8, 26 and 7 minutes for each, 20 once.
@@ -33,7 +24,7 @@ public class BatchTests
     [Theory, InlineData("en"), InlineData("de")]
     public void Without_timed_steps_no_time_is_told(string language)
     {
-        var batch = Valid(TheProgram.Run("batch", TheProgram.Example("boardwalk"), "--count", "3", "--wells", "2", "--rounds", "20", "--language", language, "--json").Out);
+        var batch = Schema.Valid(TheProgram.Run("batch", TheProgram.Example("boardwalk"), "--count", "3", "--wells", "2", "--rounds", "20", "--language", language, "--json").Out);
         Assert.Null(batch["minutes"]);
         Assert.Contains(Wording.Languages.Find(language)!.Batch.NoTimes, batch["says"]!.AsArray().Select(s => (string)s!));
         Assert.True((int)batch["traysEach"]! > 1);
@@ -47,13 +38,13 @@ public class BatchTests
         var piece = JsonNode.Parse(File.ReadAllText(TheProgram.Example("tidewrack")))!["stringingMaterial"]!;
         string Wire(int packs) => folder.Write($"{packs}.wire.json", $$"""{ "format": "coilwright.wire/1", "wire": [{ "name": "packs", "wireMm": {{piece["wireMm"]!.ToJsonString()}}, "loopMm": 188.5, "wireLengthMm": 2262, "howMany": {{packs}} }, { "name": "tin", "wireMm": {{piece["wireMm"]!.ToJsonString()}}, "loopMm": 188.5, "wireLengthMm": 950, "offcut": true }] }""");
         string[] call = ["batch", TheProgram.Example("tidewrack"), "--count", "5", "--json", "--wire"];
-        var batch = Valid(TheProgram.Run([.. call, Wire(3)]).Out);
+        var batch = Schema.Valid(TheProgram.Run([.. call, Wire(3)]).Out);
         Assert.True((bool)batch["wireIsEnough"]!);
         Assert.Equal([("tin", 1, 1), ("packs", 2, 2)], batch["coils"]!.AsArray().Select(c => ((string)c!["name"]!, (int)c["times"]!, (int)c["lengths"]!)));
         var cut = JsonNode.Parse(TheProgram.Run("cut", TheProgram.Example("tidewrack"), "--count", "tidewrack=5", "--stock", Wire(3), "--json").Out)!;
         Assert.True((bool)cut["comesOut"]!);
         var ran = TheProgram.Run([.. call, Wire(1)]);
-        Assert.Equal((1, false), (ran.Code, (bool)Valid(ran.Out)["wireIsEnough"]!));
+        Assert.Equal((1, false), (ran.Code, (bool)Schema.Valid(ran.Out)["wireIsEnough"]!));
         Assert.Equal(2, TheProgram.Run([.. call, folder["none.wire.json"]]).Code);
     }
 
@@ -64,7 +55,7 @@ public class BatchTests
     public void The_same_batch_writes_the_same_papers()
     {
         using var folder = new OwnFolder();
-        foreach (var name in new[] { "a", "b" }) Assert.Equal(4, Valid(TheProgram.Run("batch", TheProgram.Example("tidewrack"), "--out", folder[name], "--json").Out)["written"]!.AsArray().Count);
+        foreach (var name in new[] { "a", "b" }) Assert.Equal(4, Schema.Valid(TheProgram.Run("batch", TheProgram.Example("tidewrack"), "--out", folder[name], "--json").Out)["written"]!.AsArray().Count);
         foreach (var file in Directory.GetFiles(folder["a"])) Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(Path.Combine(folder["b"], Path.GetFileName(file))));
     }
 }

@@ -1,12 +1,11 @@
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>cut</c>: what it plans, writes and says, and what it refuses.</summary>
 public class CutTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "cut.schema.json")));
+    private static readonly AnswerSchema Schema = new("cut");
 
     // Boardwalk's own wire, 22 AWG on 55 mm inside, as packs and as an offcut; and wire of another coil.
     private const string Drawer = """
@@ -26,7 +25,7 @@ public class CutTests
         using var folder = new OwnFolder();
         var ran = Run(folder, Drawer, TheProgram.Example("boardwalk"), "--count", "boardwalk=3");
         Assert.Equal(0, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         var reckoned = JsonNode.Parse(TheProgram.Run("reckon", TheProgram.Example("boardwalk"), "--json").Out)!;
         Assert.Equal((double)reckoned["lengths"]!["cutMm"]!, (double)answer["pieces"]![0]!["cutMm"]!);
         Assert.Equal((1, 1, true), ((int)answer["newCoils"]!, (int)answer["offcutsUsed"]!, (bool)answer["proven"]!));
@@ -38,9 +37,9 @@ public class CutTests
     public void What_is_there_afterwards_is_the_wire_of_the_next_plan()
     {
         using var folder = new OwnFolder();
-        var first = Valid(Run(folder, Drawer, TheProgram.Example("boardwalk"), "--count", "3", "--out", folder["after.wire.json"]).Out);
+        var first = Schema.Valid(Run(folder, Drawer, TheProgram.Example("boardwalk"), "--count", "3", "--out", folder["after.wire.json"]).Out);
         Assert.Equal(folder["after.wire.json"], (string?)first["file"]);
-        var second = Valid(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--stock", folder["after.wire.json"], "--json").Out);
+        var second = Schema.Valid(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--stock", folder["after.wire.json"], "--json").Out);
         // One pack and the tin are gone, and nothing else: what is left of the pack is long enough to keep but not to make another.
         Assert.Equal(3, second["wire"]!.AsArray().Where(w => (string)w!["name"]! == "shop packs" && !(bool)w["offcut"]!).Sum(w => (int)w!["howMany"]!));
         Assert.Equal((double)first["keptMm"]!, second["wire"]!.AsArray().Where(w => (bool)w!["offcut"]!).Sum(w => (double)w!["lengthMm"]! * (int)w["howMany"]!));
@@ -51,7 +50,7 @@ public class CutTests
     {
         var ran = TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--count", "3", "--loops", "12", "--json");
         Assert.Equal(0, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         Assert.Equal((2, 2), ((int)answer["newCoils"]!, (int?)answer["leastNewCoils"]!));
         Assert.Equal("price-unknown", (string)answer["why"]!["cost"]!["code"]!);
     }
@@ -63,7 +62,7 @@ public class CutTests
         Assert.Equal(1, ran.Code);
         Assert.Contains("1 of boardwalk, 943 mm (37 1/8 in) each: too little wire.", ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("With 1 more of \"packs of 12 loops\" everything comes out.", ran.Out.ReplaceLineEndings(" ").Replace("  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
-        var answer = Valid(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--count", "5", "--loops", "12", "--packs", "2", "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--count", "5", "--loops", "12", "--packs", "2", "--json").Out);
         Assert.Equal((false, 943, true), ((bool)answer["comesOut"]!, (double)answer["leastMissingMm"]!, (bool)answer["proven"]!));
     }
 
@@ -71,11 +70,11 @@ public class CutTests
     public void A_length_longer_than_any_pack_and_a_kind_of_wire_that_is_not_there_are_told_apart()
     {
         using var folder = new OwnFolder();
-        var short_ = Valid(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--loops", "3", "--json").Out);
+        var short_ = Schema.Valid(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--loops", "3", "--json").Out);
         Assert.Equal("longerThanAny", (string)short_["notCut"]![0]!["why"]!);
         var ran = Run(folder, Drawer, TheProgram.Example("boardwalk"), TheProgram.Example("tidewrack"));
         Assert.Equal(1, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         var not = Assert.Single(answer["notCut"]!.AsArray());
         Assert.Equal((1, "noSuchWire"), ((int)not!["piece"]!, (string)not["why"]!));
         Assert.Equal(1, (int)answer["offcutsUsed"]!);
@@ -115,8 +114,8 @@ public class CutTests
             (node["says"], node["cautions"], node["why"]) = (null, null, null);
             return node;
         }
-        var english = Bare(Valid(Run(folder, Drawer, TheProgram.Example("boardwalk")).Out));
-        var german = Bare(Valid(Run(folder, Drawer, TheProgram.Example("boardwalk"), "--language", "de").Out));
+        var english = Bare(Schema.Valid(Run(folder, Drawer, TheProgram.Example("boardwalk")).Out));
+        var german = Bare(Schema.Valid(Run(folder, Drawer, TheProgram.Example("boardwalk"), "--language", "de").Out));
         Assert.Equal(english.ToJsonString(), german.ToJsonString());
     }
 
@@ -170,12 +169,4 @@ public class CutTests
     }
 
     private static Ran Run(OwnFolder folder, string drawer, params string[] more) => TheProgram.Run(["cut", .. more, "--stock", folder.Write("d.wire.json", drawer), "--json"]);
-
-    private static JsonNode Valid(string json)
-    {
-        var answer = JsonNode.Parse(json)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(answer), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
-        return answer;
-    }
 }

@@ -2,30 +2,21 @@ using System.Text.Json.Nodes;
 using Coilwright.Core.Stock;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Storage.Stock;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>kit</c>: what it packs and says, and what it refuses.</summary>
 public class KitTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "kit.schema.json")));
+    private static readonly AnswerSchema Schema = new("kit");
 
     private static readonly string[] Both = ["kit", TheProgram.Example("tidewrack"), TheProgram.Example("boardwalk"), "--count", "tidewrack=2", "--count", "boardwalk=3"];
-
-    private static JsonNode Valid(string text)
-    {
-        var node = JsonNode.Parse(text)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
-        return node;
-    }
 
     [Fact]
     public void Bags_and_what_is_laid_aside_are_what_shop_has_and_letters_and_wire_are_each_reports()
     {
         string[] spares = ["--spares", "5%", "--spares", "2"];
-        var answer = Valid(TheProgram.Run([.. Both, .. spares, "--json"]).Out);
+        var answer = Schema.Valid(TheProgram.Run([.. Both, .. spares, "--json"]).Out);
         var shop = JsonNode.Parse(TheProgram.Run(["shop", .. Both[1..], .. spares, "--json"]).Out)!["items"]!.AsArray();
         Assert.Equal(shop.Select(i => ((string)i!["item"]!, (int)i["use"]! + (int)i["spare"]!)).Order(), answer["picks"]!.AsArray().Select(p => ((string)p!["item"]!, (int)p["take"]!)).Order());
         foreach (var kit in answer["kits"]!.AsArray())
@@ -42,16 +33,16 @@ public class KitTests
     [Fact]
     public void What_is_at_home_makes_so_many_kits_and_one_more_pack_so_many()
     {
-        var answer = Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--home", "round=300", "--home", "spacer=200", "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--home", "round=300", "--home", "spacer=200", "--json").Out);
         var now = Assert.Single(answer["now"]!.AsArray())!;
         Assert.Equal((2, 2), ((int)now["count"]!, (int)now["withOneMorePack"]!));
         Assert.Equal(["round"], now["runOutFirst"]!.AsArray().Select(i => (string)i!));
-        now = Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--home", "round=345", "--home", "spacer=140", "--json").Out)["now"]![0]!;
+        now = Schema.Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--home", "round=345", "--home", "spacer=140", "--json").Out)["now"]![0]!;
         Assert.Equal((2, 3), ((int)now["count"]!, (int)now["withOneMorePack"]!));
         Assert.Equal(["round", "spacer"], now["runOutThen"]!.AsArray().Select(i => (string)i!));
         // By hand: 345 rounds are enough for 2 of 135, 140 spacers for 3 of 45.
         Assert.Equal([("round", 345, 2), ("spacer", 140, 3)], now["each"]!.AsArray().Select(e => ((string)e!["item"]!, (int)e["home"]!, (int)e["count"]!)));
-        Assert.False((bool)Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--json").Out)["homeKnown"]!);
+        Assert.False((bool)Schema.Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--json").Out)["homeKnown"]!);
     }
 
     // 180 rounds make 1 kit; a strand of 65 more is 245 and still 1, the bag of 100 of the prices makes 280, which are 2.
@@ -61,8 +52,8 @@ public class KitTests
         using var folder = new OwnFolder();
         var prices = folder.Write("b.prices.json", """{ "format": "coilwright.prices/1", "offers": [{ "bead": "round", "supplier": "the post order", "unit": "bag", "holds": 100, "price": 3.90 }] }""");
         string[] call = ["kit", TheProgram.Example("boardwalk"), "--home", "round=180", "--home", "spacer=200", "--json"];
-        Assert.Equal(1, (int)Valid(TheProgram.Run(call).Out)["now"]![0]!["withOneMorePack"]!);
-        Assert.Equal(2, (int)Valid(TheProgram.Run([.. call, "--prices", prices]).Out)["now"]![0]!["withOneMorePack"]!);
+        Assert.Equal(1, (int)Schema.Valid(TheProgram.Run(call).Out)["now"]![0]!["withOneMorePack"]!);
+        Assert.Equal(2, (int)Schema.Valid(TheProgram.Run([.. call, "--prices", prices]).Out)["now"]![0]!["withOneMorePack"]!);
         Assert.Equal(2, TheProgram.Run([.. call, "--prices", folder["none.prices.json"]]).Code);
     }
 
@@ -74,7 +65,7 @@ public class KitTests
         var stop = folder.Write("stop.piece.json", File.ReadAllText(TheProgram.Example("boardwalk")).Replace("\"boreMm\": 1.0", "\"boreMm\": 0.4", StringComparison.Ordinal));
         Assert.Equal(1, TheProgram.Run("reckon", stop).Code);
         var ran = TheProgram.Run("kit", stop, "--json");
-        Assert.Equal((1, true), (ran.Code, (bool)Valid(ran.Out)["kits"]![0]!["reportSaysStop"]!));
+        Assert.Equal((1, true), (ran.Code, (bool)Schema.Valid(ran.Out)["kits"]![0]!["reportSaysStop"]!));
         Assert.Contains("The report of stop says stop.", TheProgram.Run("kit", stop).Out, StringComparison.Ordinal);
     }
 
@@ -84,7 +75,7 @@ public class KitTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run([.. Both, "--out", folder["kits"], "--json"]);
         Assert.Equal(0, ran.Code);
-        Assert.Equal([Path.Combine(folder["kits"], "labels.pdf"), Path.Combine(folder["kits"], "pick-list.pdf")], Valid(ran.Out)["files"]!.AsArray().Select(f => (string)f!));
+        Assert.Equal([Path.Combine(folder["kits"], "labels.pdf"), Path.Combine(folder["kits"], "pick-list.pdf")], Schema.Valid(ran.Out)["files"]!.AsArray().Select(f => (string)f!));
         Assert.All(Directory.GetFiles(folder["kits"]), f => Assert.StartsWith("%PDF", File.ReadAllText(f)[..8], StringComparison.Ordinal));
         var slip = TheProgram.Run([.. Both, "--out", folder["none"], "--labels", "4x8,63.5x33.9"]);
         Assert.Equal((2, "", false), (slip.Code, slip.Out, Directory.Exists(folder["none"])));
@@ -136,7 +127,7 @@ public class KitTests
                 ],
             }));
         }
-        var answer = Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--count", "3", "--shelf", folder[""], "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("kit", TheProgram.Example("boardwalk"), "--count", "3", "--shelf", folder[""], "--json").Out);
         Assert.Equal([("spacer", "9", 500), ("round", "10", 280)], answer["picks"]!.AsArray().Select(p => ((string)p!["item"]!, (string)p["drawers"]![0]!, (int)p["home"]!)));
         Assert.Equal(2, (int)answer["now"]![0]!["count"]!);
     }
@@ -159,7 +150,7 @@ public class KitTests
     {
         static string Bare(string text)
         {
-            var node = Valid(text);
+            var node = Schema.Valid(text);
             (node["says"], node["cautions"]) = (null, null);
             foreach (var now in node["now"]!.AsArray()) now!["why"] = null;
             return node.ToJsonString();

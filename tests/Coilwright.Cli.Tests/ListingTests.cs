@@ -4,29 +4,20 @@ using System.Text.RegularExpressions;
 using Coilwright.Core.Measures;
 using Coilwright.Storage;
 using Coilwright.Wording;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>listing</c>: what a buyer is told, and no figure of it typed twice.</summary>
 public partial class ListingTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "listing.schema.json")));
-
-    private static JsonNode Valid(string text)
-    {
-        var node = JsonNode.Parse(text)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
-        return node;
-    }
+    private static readonly AnswerSchema Schema = new("listing");
 
     [Theory]
     [InlineData("tidewrack", "en"), InlineData("tidewrack", "de"), InlineData("boardwalk", "en"), InlineData("boardwalk", "de")]
     public void Every_figure_of_the_text_is_one_that_was_reckoned(string example, string language)
     {
         var reckon = JsonNode.Parse(TheProgram.Run("reckon", TheProgram.Example(example), "--json").Out)!;
-        var listing = Valid(TheProgram.Run("listing", TheProgram.Example(example), "--language", language, "--json").Out);
+        var listing = Schema.Valid(TheProgram.Run("listing", TheProgram.Example(example), "--language", language, "--json").Out);
         // What the report of the piece says, written a second time here: mm as the house rounds them, inches to the sixteenth.
         var data = DataFiles.LoadDefault().Data!;
         var piece = PieceFile.ReadFrom(TheProgram.Example(example), data).Piece!;
@@ -51,7 +42,7 @@ public partial class ListingTests
     [Fact]
     public void Inches_and_ounces_are_the_millimetres_and_grams()
     {
-        var listing = Valid(TheProgram.Run("listing", TheProgram.Example("tidewrack"), "--json").Out);
+        var listing = Schema.Valid(TheProgram.Run("listing", TheProgram.Example("tidewrack"), "--json").Out);
         foreach (var name in new[] { "length", "width", "thickness", "inside", "insideAcross" }) Assert.Equal((double)listing[name + "Mm"]! / 25.4, (double)listing[name + "In"]!, 5);
         Assert.Equal((double)listing["massG"]! / (453.59237 / 16), (double)listing["massOz"]!, 5);
         Assert.Equal(109, listing["materials"]!.AsArray().Sum(m => (int)m!["beads"]!));
@@ -65,7 +56,7 @@ public partial class ListingTests
         {
             var path = folder["p.piece.json"];
             File.WriteAllText(path, File.ReadAllText(TheProgram.Example("tidewrack")).Replace("\"title\": \"Tidewrack\"", $"\"title\": \"{title}\"", StringComparison.Ordinal));
-            var summary = (string)Valid(TheProgram.Run("listing", path, "--language", language, "--json").Out)["summary"]!;
+            var summary = (string)Schema.Valid(TheProgram.Run("listing", path, "--language", language, "--json").Out)["summary"]!;
             Assert.True(summary.Length <= ListingSentences.MostInShort);
             Assert.StartsWith(title[..1], summary, StringComparison.Ordinal);
             Assert.False(char.IsHighSurrogate(summary[^2]));
@@ -76,12 +67,12 @@ public partial class ListingTests
     public void It_answers_will_it_fit_me_and_ends_with_1_when_it_does_not()
     {
         var yes = TheProgram.Run("listing", TheProgram.Example("tidewrack"), "--wrist", "6 1/2in", "--json");
-        Assert.Equal((0, "yes"), (yes.Code, (string)Valid(yes.Out)["fit"]!["answer"]!));
-        Assert.Equal(165.1, (double)Valid(yes.Out)["fit"]!["wristMm"]!, 4);
+        Assert.Equal((0, "yes"), (yes.Code, (string)Schema.Valid(yes.Out)["fit"]!["answer"]!));
+        Assert.Equal(165.1, (double)Schema.Valid(yes.Out)["fit"]!["wristMm"]!, 4);
         var loose = TheProgram.Run("listing", TheProgram.Example("tidewrack"), "--wrist", "13 cm");
         Assert.Equal(1, loose.Code);
         Assert.Contains("No: it would hang loose", loose.Out.Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Null(Valid(TheProgram.Run("listing", TheProgram.Example("tidewrack"), "--json").Out)["fit"]);
+        Assert.Null(Schema.Valid(TheProgram.Run("listing", TheProgram.Example("tidewrack"), "--json").Out)["fit"]);
     }
 
     [Theory, InlineData("16,5 cm"), InlineData("twelve"), InlineData("10"), InlineData("900 mm")]
@@ -98,7 +89,7 @@ public partial class ListingTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run("listing", TheProgram.Example("boardwalk"), "--out", folder["l.txt"], "--json");
         Assert.Equal(0, ran.Code);
-        Assert.Equal((string)Valid(ran.Out)["text"]! + "\n", File.ReadAllText(folder["l.txt"]));
+        Assert.Equal((string)Schema.Valid(ran.Out)["text"]! + "\n", File.ReadAllText(folder["l.txt"]));
         Assert.Equal(2, TheProgram.Run("listing", TheProgram.Example("boardwalk"), "--out", Path.Combine(folder["none"], "l.txt")).Code);
     }
 
@@ -108,7 +99,7 @@ public partial class ListingTests
         var words = Languages.Find(language)!;
         foreach (var example in new[] { "tidewrack", "boardwalk" })
         {
-            var text = (string)Valid(TheProgram.Run("listing", TheProgram.Example(example), "--language", language, "--json").Out)["text"]!;
+            var text = (string)Schema.Valid(TheProgram.Run("listing", TheProgram.Example(example), "--language", language, "--json").Out)["text"]!;
             Assert.Contains(words.Cautions.SmallParts, text, StringComparison.Ordinal);
             Assert.Contains(words.Listing.MetalsNote, text, StringComparison.Ordinal);
             Assert.DoesNotMatch("(?i)nickel-?free|lead-?free|compliant|complies|certified|hypoallergenic|nickelfrei|bleifrei|zertifiziert|antiallergisch", text);

@@ -1,21 +1,11 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>pattern</c>: what it writes, and what it says.</summary>
 public class PatternTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "pattern.schema.json")));
-
-    private static JsonNode Valid(string json)
-    {
-        var answer = JsonNode.Parse(json)!;
-        var result = Schema.Evaluate(JsonSerializer.SerializeToElement(answer), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
-        return answer;
-    }
+    private static readonly AnswerSchema Schema = new("pattern");
 
     // An example with more written in it, as a maker would have it.
     private static string Written(OwnFolder folder, string file, Action<JsonObject> change)
@@ -31,7 +21,7 @@ public class PatternTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run("pattern", TheProgram.Example("tidewrack"), "--out", folder["made"], "--paper", "letter", "--ink-saving", "--json");
         Assert.Equal(0, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         Assert.Equal(("letter", true, false), ((string)answer["paper"]!, (bool)answer["inkSaving"]!, (bool)answer["largePrint"]!));
         Assert.Equal(["tidewrack-pattern.html", "tidewrack-pattern.pdf"], Directory.GetFiles(folder["made"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal("%PDF-"u8.ToArray(), File.ReadAllBytes(folder["made/tidewrack-pattern.pdf"])[..5]);
@@ -50,7 +40,7 @@ public class PatternTests
             ["care"] = "It weighs 99 g.",
             ["words"] = new JsonArray(new JsonObject { ["step"] = "tuft.1", ["strings"] = "5 shard", ["before"] = "tube", ["text"] = "Now 6 B." }, new JsonObject { ["step"] = "surf.1", ["strings"] = "2 dot", ["text"] = "Gone." }),
         });
-        var answer = Valid(TheProgram.Run("pattern", piece, "--out", folder["made"], "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("pattern", piece, "--out", folder["made"], "--json").Out);
         Assert.Equal(["care mass-unknown 99 g", "tuft.1 count-differs 6 B", "surf.1 step-gone 2 dot"], answer["proof"]!.AsArray().Select(m => $"{m!["where"]} {m["code"]} {m["said"]}"));
         Assert.Equal(("Now 6 B.", true), answer["steps"]!.AsArray().Where(s => (string)s!["step"]! == "tuft.1").Select(s => ((string)s!["text"]!, (bool)s["ownWords"]!)).Single());
         var ran = TheProgram.Run("pattern", piece, "--out", folder["made"]);

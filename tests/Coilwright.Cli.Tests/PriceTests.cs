@@ -9,14 +9,13 @@ using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Storage.Stock;
 using Coilwright.Wording;
 using CsCheck;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>price</c>: what it costs and asks, and what it refuses.</summary>
 public partial class PriceTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "price.schema.json")));
+    private static readonly AnswerSchema Schema = new("price");
 
     private static readonly string Costs = Path.Combine(TheProgram.Root, "examples", "studio.costs.json");
 
@@ -24,18 +23,10 @@ public partial class PriceTests
 
     private static readonly string[] Whole = ["price", TheProgram.Example("tidewrack"), "--costs", Costs, "--prices", Prices, "--count", "6", "--at", "30"];
 
-    private static JsonNode Valid(string text)
-    {
-        var node = JsonNode.Parse(text)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
-        return node;
-    }
-
     [Fact]
     public void Every_amount_opens_into_lines_that_add_up()
     {
-        var answer = Valid(TheProgram.Run([.. Whole, "--json"]).Out);
+        var answer = Schema.Valid(TheProgram.Run([.. Whole, "--json"]).Out);
         Assert.Equal(("EUR", 6), ((string)answer["currency"]!, (int)answer["count"]!));
         Assert.Equal(["piece", "kit", "pattern"], answer["products"]!.AsArray().Select(p => (string)p!["sells"]!));
         foreach (var line in answer["products"]!.AsArray().SelectMany(p => Lines(p!["cost"]!)).Where(l => (string)l["how"]!["kind"]! == "sum"))
@@ -57,7 +48,7 @@ public partial class PriceTests
     public void Beads_are_those_of_the_report_at_their_part_of_a_pack()
     {
         // 135 rounds in strands of 65 at 3.40, 45 spacers in bags of 50 at 2.20.
-        var answer = Valid(TheProgram.Run("price", TheProgram.Example("boardwalk"), "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("price", TheProgram.Example("boardwalk"), "--json").Out);
         Assert.Equal(Math.Round(135 * 3.40m / 65 + 45 * 2.20m / 50, 4), (decimal)answer["products"]![0]!["cost"]!["amount"]!);
         Assert.Equal(["wage", "steps", "waste", "wire", "overhead"], answer["products"]![0]!["gaps"]!.AsArray().Select(g => (string)g!));
         Assert.Empty(answer["prices"]!.AsArray());
@@ -87,7 +78,7 @@ public partial class PriceTests
         string[] call = ["price", TheProgram.Example("boardwalk"), "--shelf", folder[""]];
         foreach (var (way, cost, said) in new[] { ("average", 135 * 0.04m, "average"), ("first-in", 135 * 6.8m / 140, "firstIn") })
         {
-            var answer = Valid(TheProgram.Run([.. call, "--lots", way, "--json"]).Out);
+            var answer = Schema.Valid(TheProgram.Run([.. call, "--lots", way, "--json"]).Out);
             Assert.Equal(Math.Round(cost + 45 * 2.20m / 50, 4), (decimal)answer["products"]![0]!["cost"]!["amount"]!);
             Assert.Equal("EUR", (string)answer["currency"]!);
             Assert.Equal([("partOfStock", said), ("partOfPacks", null)], Lines(answer["products"]![0]!["cost"]!).Where(l => l["name"] is not null && l["how"]!["count"] is not null).Select(l => ((string)l["how"]!["kind"]!, (string?)l["how"]!["way"])));
@@ -108,7 +99,7 @@ public partial class PriceTests
         Assert.Equal(1, ran.Code);
         // 9.0415 of beads: asked 9.05, half of it 4.525; twice the beads is 18.083.
         Assert.Contains("! \"low\" loses 4.52 on each. From 18.09 on nothing is lost.", ran.Out, StringComparison.Ordinal);
-        var answer = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        var answer = Schema.Valid(TheProgram.Run([.. call, "--json"]).Out);
         Assert.Equal((false, 18.09m), ((bool)answer["nothingIsLost"]!, (decimal)answer["prices"]![0]!["leastPrice"]!));
     }
 
@@ -162,7 +153,7 @@ public partial class PriceTests
     {
         static string Bare(string text)
         {
-            var node = Valid(text);
+            var node = Schema.Valid(text);
             node["says"] = null;
             Strip(node);
             return node.ToJsonString();

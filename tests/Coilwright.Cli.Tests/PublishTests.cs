@@ -1,26 +1,14 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
-using System.Text.Json;
-using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>publish</c>: what it writes, what it says, and what it refuses.</summary>
 public class PublishTests
 {
-    private static readonly JsonSchema Schema = Read("publish"), Manifest = Read("pack");
+    private static readonly AnswerSchema Schema = new("publish"), Manifest = new("pack");
 
     private static readonly string[] Small = ["--pixels", "120x90"];
-
-    private static JsonSchema Read(string name) => JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", name + ".schema.json")));
-
-    private static JsonNode Valid(JsonSchema schema, string json)
-    {
-        var node = JsonNode.Parse(json)!;
-        Assert.True(schema.Evaluate(JsonSerializer.SerializeToElement(node)).IsValid, json);
-        return node;
-    }
 
     [Fact]
     public void A_zip_is_written_with_a_manifest_by_its_schema_and_the_answer_tells_the_same_files()
@@ -28,12 +16,12 @@ public class PublishTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["b.zip"], .. Small, "--pixels", "90x120", "--paper", "letter", "--json"]);
         Assert.Equal((0, ""), (ran.Code, ran.Error));
-        var answer = Valid(Schema, ran.Out);
+        var answer = Schema.Valid(ran.Out);
         Assert.Equal(new FileInfo(folder["b.zip"]).Length, (long)answer["bytes"]!);
         Assert.Equal(["b.zip"], Directory.GetFiles(folder.Path).Select(Path.GetFileName));
         using var zip = ZipFile.OpenRead(folder["b.zip"]);
         using var reader = new StreamReader(zip.GetEntry("manifest.json")!.Open());
-        var manifest = Valid(Manifest, reader.ReadToEnd());
+        var manifest = Manifest.Valid(reader.ReadToEnd());
         Assert.Equal("letter", (string)manifest["paper"]!);
         Assert.Equal(answer["files"]!.AsArray().Select(f => (string)f!["sha256"]!), manifest["files"]!.AsArray().Select(f => (string)f!["sha256"]!));
         foreach (var file in manifest["files"]!.AsArray())

@@ -1,14 +1,13 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Coilwright.Wording;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>quote</c>: the answer to a custom order.</summary>
 public class QuoteTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "quote.schema.json")));
+    private static readonly AnswerSchema Schema = new("quote");
 
     private static readonly string Costs = Path.Combine(TheProgram.Root, "examples", "studio.costs.json");
 
@@ -17,21 +16,13 @@ public class QuoteTests
     private static readonly string[] Whole =
         ["quote", TheProgram.Example("boardwalk"), "--wrist", "172", "--costs", Costs, "--prices", Prices, "--rule", "retail", "--deposit", "30", "--on", "2026-03-31", "--until", "2026-04-30", "--for", "Oda from the choir", "--count", "2"];
 
-    private static JsonNode Valid(string text)
-    {
-        var node = JsonNode.Parse(text)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
-        return node;
-    }
-
     [Fact]
     public void It_says_of_the_size_what_sizes_says_and_of_the_price_what_price_says_of_it()
     {
         using var folder = new OwnFolder();
         var ran = TheProgram.Run([.. Whole, "--json"]);
         Assert.Equal(0, ran.Code);
-        var quote = Valid(ran.Out);
+        var quote = Schema.Valid(ran.Out);
         var sizes = JsonNode.Parse(TheProgram.Run("sizes", TheProgram.Example("boardwalk"), "--wrists", "172", "--out", folder[""], "--json").Out)!;
         var written = (string)sizes["sizes"]![0]!["file"]!;
         var one = JsonNode.Parse(TheProgram.Run("reckon", written, "--json").Out)!;
@@ -56,7 +47,7 @@ public class QuoteTests
         Assert.NotEqual(text, told);
         File.WriteAllText(folder["a.prices.json"], told);
         string[] Call(string file) => [.. Whole.Select(w => w == Prices ? folder[file] : w), "--json"];
-        var quote = Valid(TheProgram.Run(Call("a.prices.json")).Out);
+        var quote = Schema.Valid(TheProgram.Run(Call("a.prices.json")).Out);
         var days = quote["beads"]!.AsArray().SelectMany(b => b!["from"]!.AsArray()).Max(f => (int)f!["leadDays"]!);
         Assert.Equal(days, (int)quote["beadsThere"]!["days"]!);
         Assert.Equal(new DateOnly(2026, 3, 31).AddDays(days).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), (string)quote["beadsThere"]!["on"]!);
@@ -79,7 +70,7 @@ public class QuoteTests
         var ran = TheProgram.Run(call);
         Assert.Equal(0, ran.Code);
         Assert.Contains(said, ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        var quote = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        var quote = Schema.Valid(TheProgram.Run([.. call, "--json"]).Out);
         Assert.Null(quote["beadsThere"]!["days"]);
         Assert.Contains("dayNotTold", quote["reasons"]!.AsArray().Select(r => (string)r!));
         Assert.True((bool)quote["canBePromised"]!);
@@ -89,7 +80,7 @@ public class QuoteTests
     public void What_goes_to_the_customer_tells_nothing_of_what_it_costs()
     {
         using var folder = new OwnFolder();
-        var quote = Valid(TheProgram.Run([.. Whole, "--out", folder["a"], "--json"]).Out);
+        var quote = Schema.Valid(TheProgram.Run([.. Whole, "--out", folder["a"], "--json"]).Out);
         Assert.Equal(["quote.pdf", "quote.html", "workings.pdf", "workings.html", "quote.txt"], quote["written"]!.AsArray().Select(w => Path.GetFileName((string)w!)));
         var text = File.ReadAllText(Path.Combine(folder["a"], "quote.txt"));
         Assert.Equal((string)quote["text"]! + "\n", text);
@@ -111,7 +102,7 @@ public class QuoteTests
         string[] call = ["quote", TheProgram.Example("boardwalk"), "--on", "2026-03-31", "--out", folder["a"]];
         var ran = TheProgram.Run([.. call, "--json"]);
         Assert.Equal(1, ran.Code);
-        var quote = Valid(ran.Out);
+        var quote = Schema.Valid(ran.Out);
         Assert.Equal(["noRule", "dayNotTold", "notTimed"], quote["reasons"]!.AsArray().Select(r => (string)r!));
         Assert.Equal(["workings.html", "workings.pdf"], Directory.GetFiles(folder["a"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Null(quote["text"]);
@@ -122,9 +113,9 @@ public class QuoteTests
     public void Beads_at_home_stand_in_and_are_strung_when_swapped()
     {
         string[] call = ["quote", TheProgram.Example("boardwalk"), "--on", "2026-03-31", "--costs", Costs, "--among", TheProgram.Example("tidewrack"), "--home", "pebble=500"];
-        var quote = Valid(TheProgram.Run([.. call, "--json"]).Out);
+        var quote = Schema.Valid(TheProgram.Run([.. call, "--json"]).Out);
         Assert.Contains(quote["beads"]!.AsArray(), b => b!["standIns"]!.AsArray().Any(s => (string)s!["bead"]! == "pebble"));
-        var swapped = Valid(TheProgram.Run([.. call, "--swap", "round=pebble", "--json"]).Out);
+        var swapped = Schema.Valid(TheProgram.Run([.. call, "--swap", "round=pebble", "--json"]).Out);
         Assert.DoesNotContain(swapped["beads"]!.AsArray(), b => (string)b!["item"]! == "round");
         Assert.Equal(0, (int)swapped["beads"]!.AsArray().First(b => (string)b!["item"]! == "pebble")!["missing"]!);
         Assert.Equal(2, TheProgram.Run([.. call, "--swap", "rund=pebble"]).Code);

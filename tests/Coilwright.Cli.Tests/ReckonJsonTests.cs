@@ -1,14 +1,13 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary>The JSON that outsiders were promised: docs/reckon.schema.json and docs/error.schema.json.</summary>
 public class ReckonJsonTests
 {
-    private static readonly JsonSchema ReckonSchema = Schema("reckon");
-    private static readonly JsonSchema ErrorSchema = Schema("error");
+    private static readonly AnswerSchema ReckonSchema = new("reckon");
+    private static readonly AnswerSchema ErrorSchema = new("error");
 
     public static TheoryData<string> Examples => [.. TheProgram.Examples.Select(p => Path.GetRelativePath(TheProgram.Root, p))];
 
@@ -27,7 +26,7 @@ public class ReckonJsonTests
         var ran = TheProgram.Run("reckon", example, "--json");
         Assert.True(ran.Code is 0 or 1, ran.Error);
         Assert.Empty(ran.Error);
-        var answer = Valid(ReckonSchema, ran.Out);
+        var answer = ReckonSchema.Valid(ran.Out);
         foreach (var path in Promised) Assert.True(Has(answer, path), $"{path} is not there");
         AssertEveryNullSaysWhy(answer, "");
     }
@@ -100,7 +99,7 @@ public class ReckonJsonTests
         var ran = TheProgram.Run("reckon", path, "--json");
         Assert.Equal(2, ran.Code);
         Assert.Empty(ran.Error);
-        var error = Valid(ErrorSchema, ran.Out)["error"]!;
+        var error = ErrorSchema.Valid(ran.Out)["error"]!;
         Assert.Equal("value.above", (string)error["code"]!);
         Assert.Equal(path, (string)error["file"]!);
         Assert.Equal(5, (int)error["line"]!);
@@ -131,20 +130,9 @@ public class ReckonJsonTests
         var ran = TheProgram.Run([.. args, "--json"]);
         Assert.Equal(2, ran.Code);
         Assert.Empty(ran.Error);
-        var error = Valid(ErrorSchema, ran.Out)["error"]!;
+        var error = ErrorSchema.Valid(ran.Out)["error"]!;
         Assert.Equal(code, (string)error["code"]!);
         Assert.DoesNotContain("(?)", (string)error["message"]!, StringComparison.Ordinal);
-    }
-
-    private static JsonSchema Schema(string name) => JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", $"{name}.schema.json")));
-
-    private static JsonNode Valid(JsonSchema schema, string json)
-    {
-        using var document = JsonDocument.Parse(json);
-        var result = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null)
-            .Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
-        return JsonNode.Parse(json)!;
     }
 
     private static bool Has(JsonNode? node, string path)

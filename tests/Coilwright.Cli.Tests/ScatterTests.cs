@@ -1,20 +1,11 @@
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>scatter</c>: an order without a visible repeat, written as a piece.</summary>
 public class ScatterTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "scatter.schema.json")));
-
-    private static JsonNode Valid(string json)
-    {
-        var answer = JsonNode.Parse(json)!;
-        using var document = System.Text.Json.JsonDocument.Parse(json);
-        Assert.True(Schema.Evaluate(document.RootElement).IsValid, json);
-        return answer;
-    }
+    private static readonly AnswerSchema Schema = new("scatter");
 
     [Fact]
     public void What_it_writes_has_the_same_beads_and_every_seed_gives_another()
@@ -24,7 +15,7 @@ public class ScatterTests
         foreach (var seed in (string[])["1", "2", "2"])
         {
             var ran = TheProgram.Run("scatter", TheProgram.Example("tidewrack"), "--out", folder[$"{seed}.piece.json"], "--seed", seed, "--json");
-            var answer = Valid(ran.Out);
+            var answer = Schema.Valid(ran.Out);
             Assert.Null(answer["whyNone"]);
             Assert.Equal(folder[$"{seed}.piece.json"], (string?)answer["file"]);
             orders.Add((string)answer["order"]!);
@@ -51,7 +42,7 @@ public class ScatterTests
         using var folder = new OwnFolder();
         File.WriteAllText(folder["plain.piece.json"], Pieces.Sound);
         var ran = TheProgram.Run("scatter", folder["plain.piece.json"], "--out", folder["s.piece.json"], "--json");
-        Assert.Equal("oneKind", (string?)Valid(ran.Out)["whyNone"]);
+        Assert.Equal("oneKind", (string?)Schema.Valid(ran.Out)["whyNone"]);
         Assert.False(File.Exists(folder["s.piece.json"]));
         Assert.Contains("not two kinds", TheProgram.Run("scatter", folder["plain.piece.json"], "--out", folder["s.piece.json"]).Out, StringComparison.Ordinal);
     }

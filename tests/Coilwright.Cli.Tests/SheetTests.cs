@@ -1,23 +1,14 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>sheet</c>: what it writes, and what it says.</summary>
 public class SheetTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "sheet.schema.json")));
+    private static readonly AnswerSchema Schema = new("sheet");
 
     public static TheoryData<string> Examples => [.. TheProgram.Examples.Select(p => Path.GetRelativePath(TheProgram.Root, p))];
-
-    private static JsonNode Valid(string json)
-    {
-        var answer = JsonNode.Parse(json)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(answer), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
-        return answer;
-    }
 
     // The files of a sheet by the name of its piece, in the order of their names; where only one turn lies there is no curve.
     private static string[] SheetOf(string name, bool hasPdf = true, bool hasCurve = true) =>
@@ -32,7 +23,7 @@ public class SheetTests
         var ran = TheProgram.Run("sheet", example, "--out", folder["made/here"], "--json");
         Assert.True(ran.Code is 0 or 1, ran.Error);
         Assert.Empty(ran.Error);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         var name = Path.GetFileName(example).Replace(".piece.json", "", StringComparison.Ordinal);
         Assert.Equal(SheetOf(name, hasCurve: name != "puddle-hop"), Files(folder["made/here"]));
         Assert.Equal(Files(folder["made/here"]), answer["files"]!.AsArray().Select(f => Path.GetFileName((string)f!)).Order(StringComparer.Ordinal));
@@ -57,7 +48,7 @@ public class SheetTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--paper", "letter", "--large-print", "--greyscale", "--json");
         Assert.Equal(0, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         Assert.Equal(("letter", true, true), ((string)answer["paper"]!, (bool)answer["largePrint"]!, (bool)answer["greyscale"]!));
         var pdf = Encoding.Latin1.GetString(File.ReadAllBytes(folder["boardwalk-sheet.pdf"]));
         Assert.Contains("/MediaBox[0 0 612 792]", pdf, StringComparison.Ordinal);
@@ -71,7 +62,7 @@ public class SheetTests
         var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--glb", "--json");
         Assert.Equal(0, ran.Code);
         Assert.Equal(SheetOf("boardwalk").Concat(["boardwalk-coil-at-rest.glb", "boardwalk-coil-worn.glb"]).Order(StringComparer.Ordinal), Files(folder.Path));
-        Assert.Contains(Valid(ran.Out)["files"]!.AsArray(), f => ((string)f!).EndsWith("boardwalk-coil-worn.glb", StringComparison.Ordinal));
+        Assert.Contains(Schema.Valid(ran.Out)["files"]!.AsArray(), f => ((string)f!).EndsWith("boardwalk-coil-worn.glb", StringComparison.Ordinal));
         foreach (var model in new[] { "boardwalk-coil-at-rest.glb", "boardwalk-coil-worn.glb" }) Assert.Equal("glTF"u8.ToArray(), File.ReadAllBytes(folder[model])[..4]);
     }
 

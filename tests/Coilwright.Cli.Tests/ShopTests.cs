@@ -2,33 +2,24 @@ using System.Text.Json.Nodes;
 using Coilwright.Core.Stock;
 using Coilwright.Storage.Shelf.Sqlite;
 using Coilwright.Storage.Stock;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>shop</c>: what it plans and says, and what it refuses.</summary>
 public class ShopTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "shop.schema.json")));
+    private static readonly AnswerSchema Schema = new("shop");
 
     private static readonly string Prices = Path.Combine(TheProgram.Root, "examples", "two-suppliers.prices.json");
 
     private static readonly string[] Both = ["shop", TheProgram.Example("tidewrack"), TheProgram.Example("boardwalk"), "--count", "tidewrack=2", "--count", "boardwalk=3"];
-
-    private static JsonNode Valid(string text)
-    {
-        var node = JsonNode.Parse(text)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', result.Details?.Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}") ?? []));
-        return node;
-    }
 
     [Fact]
     public void What_is_used_is_what_each_report_counts_and_the_sums_add_up()
     {
         var ran = TheProgram.Run([.. Both, "--spares", "5%", "--prices", Prices, "--more", "3", "--json"]);
         Assert.Equal(0, ran.Code);
-        var answer = Valid(ran.Out);
+        var answer = Schema.Valid(ran.Out);
         var items = answer["items"]!.AsArray().ToDictionary(i => (string)i!["item"]!, i => i!);
         foreach (var (piece, count) in new[] { ("tidewrack", 2), ("boardwalk", 3) })
             foreach (var (bead, n) in JsonNode.Parse(TheProgram.Run("reckon", TheProgram.Example(piece), "--json").Out)!["counts"]!.AsObject())
@@ -51,7 +42,7 @@ public class ShopTests
     [Fact]
     public void Without_prices_each_beads_own_pack_and_price_count()
     {
-        var answer = Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--json").Out);
         var order = Assert.Single(answer["orders"]!.AsArray());
         Assert.Equal("", (string)order!["supplier"]!);
         // 135 rounds in strands of 65 at 3.40, 45 spacers in bags of 50 at 2.20.
@@ -61,7 +52,7 @@ public class ShopTests
     [Fact]
     public void What_is_at_home_is_used_first_and_names_are_known_or_told()
     {
-        var answer = Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--home", "round=200", "--home", "spacer=20", "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--home", "round=200", "--home", "spacer=20", "--json").Out);
         Assert.Equal(2.20m, (decimal)answer["total"]!);
         Assert.Equal([65, 25], answer["items"]!.AsArray().Select(i => (int)i!["left"]!));
         var slip = TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--home", "ruond=200");
@@ -114,7 +105,7 @@ public class ShopTests
         var ran = TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--prices", folder["p.prices.json"]);
         Assert.Equal(1, ran.Code);
         Assert.Contains("70 of Sea-green round cannot be had", ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Equal(-70, (int)Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--prices", folder["p.prices.json"], "--json").Out)["items"]![0]!["left"]!);
+        Assert.Equal(-70, (int)Schema.Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--prices", folder["p.prices.json"], "--json").Out)["items"]![0]!["left"]!);
     }
 
     [Fact]
@@ -123,7 +114,7 @@ public class ShopTests
         using var folder = new OwnFolder();
         File.WriteAllText(folder["d.wire.json"], """{ "format": "coilwright.wire/1", "wire": [{ "name": "shop packs", "gauge": "22 AWG", "insideMm": 55, "loops": 12, "price": 3.20 }] }""");
         var cut = JsonNode.Parse(TheProgram.Run("cut", TheProgram.Example("boardwalk"), "--count", "5", "--stock", folder["d.wire.json"], "--json").Out)!;
-        var answer = Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--count", "5", "--wire", folder["d.wire.json"], "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--count", "5", "--wire", folder["d.wire.json"], "--json").Out);
         Assert.Equal(((int)cut["newCoils"]!, (decimal)cut["cost"]!), ((int)answer["wire"]![0]!["buy"]!, (decimal)answer["wire"]![0]!["cost"]!));
     }
 
@@ -145,7 +136,7 @@ public class ShopTests
     {
         static string Bare(string text)
         {
-            var node = Valid(text);
+            var node = Schema.Valid(text);
             (node["says"], node["why"]) = (null, null);
             foreach (var item in node["items"]!.AsArray()) item!["why"] = null;
             return node.ToJsonString();
@@ -157,7 +148,7 @@ public class ShopTests
     public void What_to_buy_is_written_as_a_table_that_adds_up()
     {
         using var folder = new OwnFolder();
-        var answer = Valid(TheProgram.Run([.. Both, "--prices", Prices, "--out", folder["list.csv"], "--json"]).Out);
+        var answer = Schema.Valid(TheProgram.Run([.. Both, "--prices", Prices, "--out", folder["list.csv"], "--json"]).Out);
         Assert.Equal(folder["list.csv"], (string?)answer["file"]);
         string[][] rows = [.. File.ReadAllLines(folder["list.csv"]).Select(l => l.Split(','))];
         Assert.Equal(["supplier", "number", "item", "name", "unit", "holds", "units", "beads", "cost", "currency"], rows[0]);
@@ -185,7 +176,7 @@ public class ShopTests
                 Movements = [new Movement.Receive(Guid.CreateVersion7(), "round", new StockLot(Quantity.Of(200))), new Movement.Reserve(Guid.CreateVersion7(), "round", Quantity.Of(20))],
             }));
         }
-        var answer = Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder[""], "--json").Out);
+        var answer = Schema.Valid(TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder[""], "--json").Out);
         Assert.Equal((180, 0), ((int)answer["items"]![0]!["home"]!, (int)answer["items"]![0]!["missing"]!));
         Assert.Equal(2, TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder["nowhere"]).Code);
         Assert.False(Directory.Exists(folder["nowhere"]));

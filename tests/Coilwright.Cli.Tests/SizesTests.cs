@@ -1,13 +1,12 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>sizes</c>: what it makes, writes and says.</summary>
 public class SizesTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "sizes.schema.json")));
+    private static readonly AnswerSchema Schema = new("sizes");
 
     [Theory]
     [InlineData("tidewrack")]
@@ -18,7 +17,7 @@ public class SizesTests
         using var folder = new OwnFolder();
         var ran = TheProgram.Run("sizes", TheProgram.Example(name), "--wrists", "125,140,170", "--out", folder["sizes"], "--effort", "1", "--json");
         Assert.Equal(0, ran.Code);
-        var sizes = Valid(ran.Out)["sizes"]!.AsArray();
+        var sizes = Schema.Valid(ran.Out)["sizes"]!.AsArray();
         Assert.Equal([125, 140, 170], sizes.Select(s => (double)s!["wristMm"]!));
         foreach (var size in sizes)
         {
@@ -35,7 +34,7 @@ public class SizesTests
     public void Without_wrists_it_takes_adults_and_the_wearers_own()
     {
         var ran = TheProgram.Run("sizes", TheProgram.Example("boardwalk"), "--effort", "1", "--json");
-        Assert.Equal([142.25, 150, 152, 154, 160, 162, 168, 170, 176, 182, 191], Valid(ran.Out)["sizes"]!.AsArray().Select(s => (double)s!["wristMm"]!));
+        Assert.Equal([142.25, 150, 152, 154, 160, 162, 168, 170, 176, 182, 191], Schema.Valid(ran.Out)["sizes"]!.AsArray().Select(s => (double)s!["wristMm"]!));
     }
 
     [Fact]
@@ -44,7 +43,7 @@ public class SizesTests
         string Run(params string[] more) => TheProgram.Run(["sizes", TheProgram.Example("tidewrack"), "--wrists", "175,150", "--effort", "1", "--seed", "9", "--json", .. more]).Out;
         var first = Run();
         Assert.Equal(first, Run());
-        var (english, german) = (Valid(first), Valid(Run("--language", "de")));
+        var (english, german) = (Schema.Valid(first), Schema.Valid(Run("--language", "de")));
         foreach (var size in english["sizes"]!.AsArray().Concat(german["sizes"]!.AsArray())) (size!["says"], size["why"]) = (null, null);
         Assert.Equal(english.ToJsonString(), german.ToJsonString());
     }
@@ -87,13 +86,5 @@ public class SizesTests
         var ran = TheProgram.Run("sizes", TheProgram.Example("boardwalk"), "--wrists", "160", "--effort", "1", "--out", folder["taken"], "--json");
         Assert.Equal(2, ran.Code);
         Assert.Equal("file.unwritable", (string)JsonNode.Parse(ran.Out)!["error"]!["code"]!);
-    }
-
-    private static JsonNode Valid(string json)
-    {
-        var answer = JsonNode.Parse(json)!;
-        var result = Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(answer), new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
-        return answer;
     }
 }

@@ -1,21 +1,18 @@
 using System.Text.Json.Nodes;
-using Json.Schema;
 
 namespace Coilwright.Cli.Tests;
 
 /// <summary><c>substitute</c>: what it finds and says, and what it refuses.</summary>
 public class SubstituteTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(TheProgram.Root, "docs", "substitute.schema.json")));
+    private static readonly AnswerSchema Schema = new("substitute");
 
     private static readonly string[] Round = ["substitute", TheProgram.Example("boardwalk"), "--bead", "round", "--among", TheProgram.Example("tidewrack"), TheProgram.Example("puddle-hop")];
 
     private static JsonNode Valid(Ran ran, int code = 0)
     {
         Assert.Equal(code, ran.Code);
-        var node = JsonNode.Parse(ran.Out)!;
-        Assert.True(Schema.Evaluate(System.Text.Json.JsonSerializer.SerializeToElement(node)).IsValid, ran.Out);
-        return node;
+        return Schema.Valid(ran.Out);
     }
 
     [Fact]

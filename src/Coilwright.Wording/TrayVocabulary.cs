@@ -10,11 +10,8 @@ public static class TrayVocabulary
         Languages.All.SelectMany(l => l.Bench.Tray.Columns.Select(c => (c.Key, c.Value))
             .Concat(l.Bench.Tray.OtherHeads.SelectMany(h => Apart(h.Value).Select(word => (h.Key, word))))),
         Languages.All.SelectMany(l => l.Terms.Shapes.Select(s => (s.Key, s.Value)).Concat(l.Bench.Tray.OtherShapes.SelectMany(s => Apart(s.Value).Select(word => (s.Key, word))))),
-        Languages.All.SelectMany(l => l.Terms.Roles.Select(r => (WordOf(r.Key), r.Value))),
+        Languages.All.SelectMany(l => l.Terms.Roles.Select(r => (TrayColumns.RoleWord(r.Key), r.Value))),
         Languages.All.SelectMany(l => l.Bench.Tray.Families.Select(f => (f.Key, f.Value))));
 
     private static string[] Apart(string words) => words.Split('|', StringSplitOptions.TrimEntries);
-
-    // As a piece file has it.
-    private static string WordOf(Core.Beads.Role role) => role.ToString().ToLowerInvariant();
 }

@@ -1,4 +1,3 @@
-using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Kits;
 using Coilwright.Core.Pieces;
@@ -14,7 +13,7 @@ internal static class ShelfStock
 {
     /// <summary>What is free of every item, in whole ones; or why it cannot be told. Makes no shelf where there is none.</summary>
     public static Task<(Dictionary<string, int>? Free, Fault? Why)> FreeAsync(string folder, ReckoningData data, CancellationToken cancel) => AskAsync(folder, data, async ledger =>
-        (await ledger.FreeAsync(cancel).ConfigureAwait(false)).ToDictionary(f => f.Key, f => (int)Math.Clamp(f.Value.Whole, 0, BuyingList.MostCount), StringComparer.Ordinal));
+        (await ledger.FreeAsync(cancel).ConfigureAwait(false)).ToDictionary(f => f.Key, f => f.Value.ToHand, StringComparer.Ordinal));
 
     /// <summary>What is free and in which drawers it lies; or why it cannot be told. Makes no shelf where there is none.</summary>
     public static Task<(HomeStock? Home, Fault? Why)> DrawersAsync(string folder, ReckoningData data, CancellationToken cancel) =>

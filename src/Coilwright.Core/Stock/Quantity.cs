@@ -38,6 +38,9 @@ public readonly record struct Quantity(long Thousandths) : IComparable<Quantity>
     /// <summary>Whole units in it, what is over left out.</summary>
     public int Whole => (int)(Thousandths / Scale);
 
+    /// <summary>Whole units that can be counted on: none below nought, no more than <see cref="Most"/>.</summary>
+    public int ToHand => Math.Clamp(Whole, 0, Most);
+
     /// <summary>Whether no part of a unit is over.</summary>
     public bool IsWhole => Thousandths % Scale == 0;
 

@@ -68,7 +68,7 @@ public static class TrayColumns
     public static string? Find(string head) => Names.FirstOrDefault(name => string.Equals(name, head.Trim(), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The word of a role, as in a piece file.</summary>
-    internal static string RoleWord(Role role) => role switch
+    public static string RoleWord(Role role) => role switch
     {
         Role.Main => "main",
         Role.Accent => "accent",

@@ -34,7 +34,7 @@ public sealed class QuoteDesk(IPieceShelf shelf, IStockLedger stock, ShopDesk sh
         var wire = await wires.WireAsync(cancel).ConfigureAwait(false);
         var home = new Dictionary<string, int>(StringComparer.Ordinal);
         var others = ImmutableArray.CreateBuilder<Candidate>();
-        foreach (var (key, free) in await stock.FreeAsync(cancel).ConfigureAwait(false)) home[key] = (int)Math.Clamp(free.Whole, 0, BuyingList.MostCount);
+        foreach (var (key, free) in await stock.FreeAsync(cancel).ConfigureAwait(false)) home[key] = free.ToHand;
         foreach (var line in await stock.ListAsync(cancel).ConfigureAwait(false))
             if (line.Item.Bead is { } described && Bead.TryMake(described, out var bead, out _)) others.Add(new Candidate(bead!, home.GetValueOrDefault(line.Item.Key)));
         var sources = new QuoteSources

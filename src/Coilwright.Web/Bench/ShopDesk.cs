@@ -35,7 +35,7 @@ public sealed class ShopDesk(IPieceShelf shelf, IStockLedger stock, IKeptLists l
         if (prices is null) return new ShopReply(null, faults);
         var home = new Dictionary<string, int>(StringComparer.Ordinal);
         if (question.UseStock)
-            foreach (var (key, free) in await stock.FreeAsync(cancel).ConfigureAwait(false)) home[key] = (int)Math.Clamp(free.Whole, 0, BuyingList.MostCount);
+            foreach (var (key, free) in await stock.FreeAsync(cancel).ConfigureAwait(false)) home[key] = free.ToHand;
         if (!ShoppingList.TryMake(pieces, question.Spares, home, prices, out var list, out faults)) return new ShopReply(null, faults);
         return new ShopReply(new Shopped(new ShoppingPlan(list!, buyer.Find(list!.Buying, null, cancel)), [], null), []);
     }

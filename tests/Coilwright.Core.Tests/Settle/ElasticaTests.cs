@@ -1,4 +1,5 @@
 using System.Globalization;
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 using Coilwright.Core.Settle.Solving;
 
@@ -13,7 +14,7 @@ public class ElasticaTests
     // E A times the last digit of a strain on edges of an eightieth is 1e-7: ten times that can be reached.
     private const double Left = 1e-6;
 
-    private static RodState Straight(int edges) => TestRods.Clamped(s => new Vec3(s, 0, 0), edges, new Vec3(1, 0, 0), new Vec3(0, 0, 1));
+    private static RodState Straight(int edges) => TestRods.Clamped(s => new Point3(s, 0, 0), edges, new Point3(1, 0, 0), new Point3(0, 0, 1));
 
     private static RestResult Loaded(int edges, double axialStiffness, bool flat, params Func<RodState, IEnergyTerm>[] loads)
     {
@@ -25,7 +26,7 @@ public class ElasticaTests
 
     private static (double W, double U) Tip(int edges, double alpha)
     {
-        var rest = Loaded(edges, AxialStiffness, false, s => new DeadForces((s.Positions.Length - 1, new Vec3(0, 0, alpha))));
+        var rest = Loaded(edges, AxialStiffness, false, s => new DeadForces((s.Positions.Length - 1, new Point3(0, 0, alpha))));
         Assert.Equal(RestExit.AtRest, rest.Exit);
         Assert.True(rest.ResidualN <= Left);
         return (rest.State.Positions[^1].Z, 1 - rest.State.Positions[^1].X);
@@ -89,5 +90,5 @@ public class ElasticaTests
 
     [Fact]
     public void The_same_search_gives_the_same_bits() =>
-        Assert.Equal(Loaded(30, 1e3, false, s => new DeadForces((31, new Vec3(0, 0.5, 3)))).State.Positions, Loaded(30, 1e3, false, s => new DeadForces((31, new Vec3(0, 0.5, 3)))).State.Positions);
+        Assert.Equal(Loaded(30, 1e3, false, s => new DeadForces((31, new Point3(0, 0.5, 3)))).State.Positions, Loaded(30, 1e3, false, s => new DeadForces((31, new Point3(0, 0.5, 3)))).State.Positions);
 }

@@ -1,3 +1,4 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 using Coilwright.Core.Settle.Solving;
 using CsCheck;
@@ -6,13 +7,13 @@ namespace Coilwright.Core.Tests.Settle;
 
 public class RodSlopesTests
 {
-    private static readonly Gen<Vec3> Wobble = Gen.Select(Gen.Double[-0.35, 0.35], Gen.Double[-0.35, 0.35], Gen.Double[-0.35, 0.35], (x, y, z) => new Vec3(x, y, z));
+    private static readonly Gen<Point3> Wobble = Gen.Select(Gen.Double[-0.35, 0.35], Gen.Double[-0.35, 0.35], Gen.Double[-0.35, 0.35], (x, y, z) => new Point3(x, y, z));
 
     // Six nodes round a loop, each thrown about, so that an edge turns against the next by anything up to a right angle.
     private static Gen<RodState> States(bool closed) => Gen.Select(Wobble.Array[6], Gen.Double[-2.0, 2.0].Array[6], (wobble, angles) =>
     {
-        var nodes = wobble.Select((w, i) => new Vec3(Math.Cos(i * Math.PI / 3), 0.2 * (closed ? 0 : i), Math.Sin(i * Math.PI / 3)) + w).ToArray();
-        var state = RodState.Lay(nodes, middle => middle + new Vec3(0.1, 0.3, 0.2), closed);
+        var nodes = wobble.Select((w, i) => new Point3(Math.Cos(i * Math.PI / 3), 0.2 * (closed ? 0 : i), Math.Sin(i * Math.PI / 3)) + w).ToArray();
+        var state = RodState.Lay(nodes, middle => middle + new Point3(0.1, 0.3, 0.2), closed);
         var step = new double[state.Unknowns];
         for (var e = 0; e < state.Edges; e++) step[4 * e + 3] = angles[e];
         return state.Moved(step, 1);
@@ -49,15 +50,15 @@ public class RodSlopesTests
     public void Moved_and_turned_as_a_whole_a_wire_has_the_same_energy() => Gen.Select(States(false), States(false), Gen.Double[-3.0, 3.0]).Sample((natural, state, angle) =>
     {
         var (sin, cos) = Math.SinCos(angle);
-        Vec3 Turned(Vec3 v) => new(cos * v.X - sin * v.Y + 5, sin * v.X + cos * v.Y - 2, v.Z + 1);
+        Point3 Turned(Point3 v) => new(cos * v.X - sin * v.Y + 5, sin * v.X + cos * v.Y - 2, v.Z + 1);
         var model = Model(natural);
         var step = new double[state.Unknowns];
         // In many small turns, as a wire would be carried: the directions are carried along, so that their own turning is undone by hand.
-        var other = RodState.Lay([.. state.Positions.Select(Turned)], _ => new Vec3(0, 0, 1));
+        var other = RodState.Lay([.. state.Positions.Select(Turned)], _ => new Point3(0, 0, 1));
         for (var e = 0; e < state.Edges; e++)
         {
             var first = Turned(state.Axes(e).First) - Turned(default);
-            step[4 * e + 3] = Vec3.SignedAngle(other.Axes(e).First, first, other.Tangents[e]);
+            step[4 * e + 3] = Turning.SignedAngle(other.Axes(e).First, first, other.Tangents[e]);
         }
         other = other.Moved(step, 1);
         // Twist is known to whole turns only from how a wire came there; compare what does not ask for it.
@@ -87,7 +88,7 @@ public class RodSlopesTests
     [Fact]
     public void Twist_is_followed_beyond_half_a_turn()
     {
-        var state = RodState.Lay([default, new Vec3(1, 0, 0), new Vec3(2, 0, 0)], _ => new Vec3(0, 0, 1));
+        var state = RodState.Lay([default, new Point3(1, 0, 0), new Point3(2, 0, 0)], _ => new Point3(0, 0, 1));
         var step = new double[state.Unknowns];
         step[7] = 0.5;
         for (var k = 0; k < 20; k++) state = state.Moved(step, 1);

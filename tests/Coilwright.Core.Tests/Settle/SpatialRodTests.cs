@@ -1,3 +1,4 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 using Coilwright.Core.Settle.Solving;
 
@@ -14,13 +15,13 @@ public class SpatialRodTests
     [Fact]
     public void Curved_cantilever_bends_out_of_its_plane_as_published()
     {
-        Vec3 Tip(int edges)
+        Point3 Tip(int edges)
         {
-            Vec3 Arc(double s) => new(100 * Math.Sin(s * Math.PI / 4), 100 * (1 - Math.Cos(s * Math.PI / 4)), 0);
-            var state = TestRods.Clamped(Arc, edges, new Vec3(1, 0, 0), new Vec3(0, 0, 1));
+            Point3 Arc(double s) => new(100 * Math.Sin(s * Math.PI / 4), 100 * (1 - Math.Cos(s * Math.PI / 4)), 0);
+            var state = TestRods.Clamped(Arc, edges, new Point3(1, 0, 0), new Point3(0, 0, 1));
             var model = new RodModel(state, (1e7 / 12, 1e7 / 12), 1e7 / 12, 1e7);
             var rest = TestRods.Rest(model, state, TestRods.Held(state, [0, 1], [0]), new RestOptions { ResidualN = 1e-5, ReachMm = 100 },
-                new DeadForces((state.Positions.Length - 1, new Vec3(0, 0, 600))));
+                new DeadForces((state.Positions.Length - 1, new Point3(0, 0, 600))));
             Assert.Equal(RestExit.AtRest, rest.Exit);
             return rest.State.Positions[^1] - Arc(1);
         }
@@ -41,7 +42,7 @@ public class SpatialRodTests
     {
         const int Edges = 240;
         // Joined, and with one of its edges held from moving and turning, which no ring minds: an open wire whose last edge lies where its first does.
-        var ring = RodState.Lay([.. Enumerable.Range(0, Edges + 2).Select(i => new Vec3(Math.Cos(2 * Math.PI * i / Edges), 0, Math.Sin(2 * Math.PI * i / Edges)))], middle => middle);
+        var ring = RodState.Lay([.. Enumerable.Range(0, Edges + 2).Select(i => new Point3(Math.Cos(2 * Math.PI * i / Edges), 0, Math.Sin(2 * Math.PI * i / Edges)))], middle => middle);
         var critical = 2 * Math.PI * Math.Sqrt(3) * bendingOverTwist;
 
         int Falling(double twist)
@@ -77,8 +78,8 @@ public class SpatialRodTests
         {
             var radius = diameter / 2;
             var pitch = diameter / 200;
-            Vec3 Helix(double s, double stretch) => new(radius * Math.Cos(2 * Math.PI * turns * s), turns * pitch * stretch * s, radius * Math.Sin(2 * Math.PI * turns * s));
-            RodState Lay(double stretch) => TestRods.Clamped(s => Helix(s, stretch), turns * perTurn, new Vec3(0, 0, 1), new Vec3(0, 1, 0), true, new Vec3(0, 0, 1));
+            Point3 Helix(double s, double stretch) => new(radius * Math.Cos(2 * Math.PI * turns * s), turns * pitch * stretch * s, radius * Math.Sin(2 * Math.PI * turns * s));
+            RodState Lay(double stretch) => TestRods.Clamped(s => Helix(s, stretch), turns * perTurn, new Point3(0, 0, 1), new Point3(0, 1, 0), true, new Point3(0, 0, 1));
             var bend = Math.PI / 64 * Math.Pow(wire, 4);
             var model = new RodModel(Lay(1), (E * bend, E * bend), 2 * G * bend, E * Math.PI / 4 * wire * wire);
             // Drawn out by a hundredth of its radius over all turns: small against its pitch's own effect.
@@ -107,8 +108,8 @@ public class SpatialRodTests
         const int Turns = 5;
         double PerRadian(int perTurn)
         {
-            var state = TestRods.Clamped(s => new Vec3(Radius * Math.Cos(2 * Math.PI * Turns * s), 0, Radius * Math.Sin(2 * Math.PI * Turns * s)), Turns * perTurn,
-                new Vec3(0, 0, 1), new Vec3(0, 1, 0));
+            var state = TestRods.Clamped(s => new Point3(Radius * Math.Cos(2 * Math.PI * Turns * s), 0, Radius * Math.Sin(2 * Math.PI * Turns * s)), Turns * perTurn,
+                new Point3(0, 0, 1), new Point3(0, 1, 0));
             var bend = E * Math.PI / 64 * Math.Pow(Wire, 4);
             var model = new RodModel(state, (bend, bend), bend / 1.3, E * Math.PI / 4 * Wire * Wire);
             var moment = 517.5 * Turned;
@@ -127,12 +128,12 @@ public class SpatialRodTests
     {
         double Gap(int edges)
         {
-            var state = RodState.Lay([.. Enumerable.Range(0, edges + 1).Select(i => new Vec3(Math.Sin(2 * Math.PI * i / edges), 0, Math.Cos(2 * Math.PI * i / edges)))], m => m);
+            var state = RodState.Lay([.. Enumerable.Range(0, edges + 1).Select(i => new Point3(Math.Sin(2 * Math.PI * i / edges), 0, Math.Cos(2 * Math.PI * i / edges)))], m => m);
             var model = new RodModel(state, (1, 1), 1, 1e6);
             var held = TestRods.Held(state, [edges / 2], [], flat: true);
             held[2] = true;
             const double W = 1e-5;
-            var rest = TestRods.Rest(model, state, held, new RestOptions { ResidualN = 1e-11, ReachMm = 1 }, new DeadForces((0, new Vec3(W, 0, 0)), (edges, new Vec3(-W, 0, 0))));
+            var rest = TestRods.Rest(model, state, held, new RestOptions { ResidualN = 1e-11, ReachMm = 1 }, new DeadForces((0, new Point3(W, 0, 0)), (edges, new Point3(-W, 0, 0))));
             Assert.Equal(0, rest.Falling);
             return (rest.State.Positions[0] - rest.State.Positions[^1]).X / W;
         }

@@ -1,14 +1,15 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 using Coilwright.Core.Settle.Solving;
 
 namespace Coilwright.Core.Tests.Settle;
 
 /// <summary>Forces on nodes that stay as they are, whatever the wire does.</summary>
-public sealed class DeadForces(params (int Node, Vec3 Force)[] forces) : IEnergyTerm
+public sealed class DeadForces(params (int Node, Point3 Force)[] forces) : IEnergyTerm
 {
     public IReadOnlyList<int[]> Elements => [];
 
-    public double Value(RodState state) => -forces.Sum(f => Vec3.Dot(f.Force, state.Positions[f.Node]));
+    public double Value(RodState state) => -forces.Sum(f => f.Force.Dot(state.Positions[f.Node]));
 
     public void AddSlopes(RodState state, double[] gradient, IHessianSink? hessian, bool convex)
     {
@@ -28,7 +29,7 @@ public sealed class EndMoment(double moment, int edges) : IEnergyTerm
     public static double Angle(RodState state)
     {
         var angle = Math.Atan2(state.Tangents[0].Z, state.Tangents[0].X);
-        for (var e = 1; e < state.Edges; e++) angle += Vec3.SignedAngle(state.Tangents[e - 1], state.Tangents[e], new Vec3(0, -1, 0));
+        for (var e = 1; e < state.Edges; e++) angle += Turning.SignedAngle(state.Tangents[e - 1], state.Tangents[e], new Point3(0, -1, 0));
         return angle;
     }
 

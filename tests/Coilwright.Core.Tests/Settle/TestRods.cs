@@ -1,3 +1,4 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 using Coilwright.Core.Settle.Solving;
 
@@ -9,10 +10,10 @@ public static class TestRods
     /// <summary>A wire along a curve from 0 to 1, clamped where it starts.</summary>
     /// <remarks>A clamp holds the wire's direction at a point, not over half an edge: a very short edge before the start has that direction and is held, and
     /// so the start bends as half a stretch of wire does.</remarks>
-    public static RodState Clamped(Func<double, Vec3> curve, int edges, Vec3 direction, Vec3 outward, bool bothEnds = false, Vec3 endDirection = default)
+    public static RodState Clamped(Func<double, Point3> curve, int edges, Point3 direction, Point3 outward, bool bothEnds = false, Point3 endDirection = default)
     {
         var sliver = 1e-4 / edges * (curve(1.0 / edges) - curve(0)).Length;
-        var nodes = new List<Vec3> { curve(0) - sliver * direction };
+        var nodes = new List<Point3> { curve(0) - sliver * direction };
         for (var i = 0; i <= edges; i++) nodes.Add(curve((double)i / edges));
         if (bothEnds) nodes.Add(curve(1) + sliver * endDirection);
         return RodState.Lay(nodes, _ => outward);

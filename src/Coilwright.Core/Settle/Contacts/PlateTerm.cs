@@ -1,3 +1,4 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 using Coilwright.Core.Settle.Solving;
 
@@ -6,7 +7,7 @@ namespace Coilwright.Core.Settle.Contacts;
 /// <summary>A flat plate that no node passes.</summary>
 public sealed class PlateTerm : IEnergyTerm
 {
-    private readonly Vec3 _point, _away;
+    private readonly Point3 _point, _away;
     private readonly ContactBarrier _barrier;
 
     /// <summary>Makes it.</summary>
@@ -14,7 +15,7 @@ public sealed class PlateTerm : IEnergyTerm
     /// <param name="point">A point of the plate's face.</param>
     /// <param name="away">Direction from the face to where the wire is, of length 1.</param>
     /// <param name="barrier">What keeps the wire off.</param>
-    public PlateTerm(int nodes, Vec3 point, Vec3 away, ContactBarrier barrier)
+    public PlateTerm(int nodes, Point3 point, Point3 away, ContactBarrier barrier)
     {
         (_point, _away, _barrier) = (point, away, barrier);
         Elements = [.. Enumerable.Range(0, nodes).Select(i => new[] { 4 * i, 4 * i + 1, 4 * i + 2 })];
@@ -24,7 +25,7 @@ public sealed class PlateTerm : IEnergyTerm
     public IReadOnlyList<int[]> Elements { get; }
 
     /// <summary>How far a node is off the plate, mm.</summary>
-    public double GapMm(RodState state, int node) => Vec3.Dot(state.Positions[node] - _point, _away);
+    public double GapMm(RodState state, int node) => (state.Positions[node] - _point).Dot(_away);
 
     /// <summary>What the plate pushes the whole wire with, N.</summary>
     public double ForceN(RodState state)

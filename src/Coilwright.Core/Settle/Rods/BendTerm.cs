@@ -1,3 +1,4 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Solving;
 
 namespace Coilwright.Core.Settle.Rods;
@@ -85,27 +86,27 @@ public sealed class BendTerm : IEnergyTerm
     }
 
     // First slopes of both bends and of the twist by (e, thetaE, f, thetaF).
-    private static void Slopes(in NodeBend b, Vec3 tt, Span<double> g1, Span<double> g2, Span<double> gt)
+    private static void Slopes(in NodeBend b, Point3 tt, Span<double> g1, Span<double> g2, Span<double> gt)
     {
         var d1 = 1 / b.Chi * (b.M1e + b.M1f);
         var d2 = 1 / b.Chi * (b.M2e + b.M2f);
-        Put(g1, E, 1 / b.Le * (Vec3.Cross(b.Tf, d2) - b.Bend1 * tt));
-        Put(g1, F, 1 / b.Lf * (-Vec3.Cross(b.Te, d2) - b.Bend1 * tt));
-        Put(g2, E, 1 / b.Le * (-Vec3.Cross(b.Tf, d1) - b.Bend2 * tt));
-        Put(g2, F, 1 / b.Lf * (Vec3.Cross(b.Te, d1) - b.Bend2 * tt));
-        (g1[ThetaE], g1[ThetaF]) = (-0.5 * Vec3.Dot(b.Binormal, b.M1e), -0.5 * Vec3.Dot(b.Binormal, b.M1f));
-        (g2[ThetaE], g2[ThetaF]) = (-0.5 * Vec3.Dot(b.Binormal, b.M2e), -0.5 * Vec3.Dot(b.Binormal, b.M2f));
+        Put(g1, E, 1 / b.Le * (b.Tf.Cross(d2) - b.Bend1 * tt));
+        Put(g1, F, 1 / b.Lf * (-b.Te.Cross(d2) - b.Bend1 * tt));
+        Put(g2, E, 1 / b.Le * (-b.Tf.Cross(d1) - b.Bend2 * tt));
+        Put(g2, F, 1 / b.Lf * (b.Te.Cross(d1) - b.Bend2 * tt));
+        (g1[ThetaE], g1[ThetaF]) = (-0.5 * b.Binormal.Dot(b.M1e), -0.5 * b.Binormal.Dot(b.M1f));
+        (g2[ThetaE], g2[ThetaF]) = (-0.5 * b.Binormal.Dot(b.M2e), -0.5 * b.Binormal.Dot(b.M2f));
         Put(gt, E, 0.5 / b.Le * b.Binormal);
         Put(gt, F, 0.5 / b.Lf * b.Binormal);
         (gt[ThetaE], gt[ThetaF]) = (-1, 1);
     }
 
     // Second slopes of one bend; the other follows from it with the axes changed over and the sign of what they carry turned. Upper blocks only.
-    private static void AddSecondOfBend(Span<double> h, double s, in NodeBend b, double bend, Vec3 tt, Vec3 me, Vec3 mf, Vec3 oe, Vec3 of, int sign)
+    private static void AddSecondOfBend(Span<double> h, double s, in NodeBend b, double bend, Point3 tt, Point3 me, Point3 mf, Point3 oe, Point3 of, int sign)
     {
         var d = sign / b.Chi * (me + mf);
-        var tfd = Vec3.Cross(b.Tf, d);
-        var ted = Vec3.Cross(b.Te, d);
+        var tfd = b.Tf.Cross(d);
+        var ted = b.Te.Cross(d);
         double ee = s / (b.Le * b.Le), ff = s / (b.Lf * b.Lf), ef = s / (b.Le * b.Lf);
         Outer(h, E, E, 2 * bend * ee, tt, tt);
         Outer(h, E, E, -ee, tfd, tt);
@@ -126,15 +127,15 @@ public sealed class BendTerm : IEnergyTerm
         Outer(h, E, F, ef, tt, ted);
         CrossInto(h, E, F, -ef, d);
         // The first bend is carried by the second axes, whose change with the angle is minus the first; the second bend likewise.
-        Column(h, E, ThetaE, s / b.Le * (0.5 * Vec3.Dot(b.Binormal, oe) * tt - 1 / b.Chi * Vec3.Cross(b.Tf, oe)));
-        Column(h, E, ThetaF, s / b.Le * (0.5 * Vec3.Dot(b.Binormal, of) * tt - 1 / b.Chi * Vec3.Cross(b.Tf, of)));
-        Column(h, F, ThetaE, s / b.Lf * (0.5 * Vec3.Dot(b.Binormal, oe) * tt + 1 / b.Chi * Vec3.Cross(b.Te, oe)));
-        Column(h, F, ThetaF, s / b.Lf * (0.5 * Vec3.Dot(b.Binormal, of) * tt + 1 / b.Chi * Vec3.Cross(b.Te, of)));
-        h[ThetaE * Local + ThetaE] -= 0.5 * sign * s * Vec3.Dot(b.Binormal, me);
-        h[ThetaF * Local + ThetaF] -= 0.5 * sign * s * Vec3.Dot(b.Binormal, mf);
+        Column(h, E, ThetaE, s / b.Le * (0.5 * b.Binormal.Dot(oe) * tt - 1 / b.Chi * b.Tf.Cross(oe)));
+        Column(h, E, ThetaF, s / b.Le * (0.5 * b.Binormal.Dot(of) * tt - 1 / b.Chi * b.Tf.Cross(of)));
+        Column(h, F, ThetaE, s / b.Lf * (0.5 * b.Binormal.Dot(oe) * tt + 1 / b.Chi * b.Te.Cross(oe)));
+        Column(h, F, ThetaF, s / b.Lf * (0.5 * b.Binormal.Dot(of) * tt + 1 / b.Chi * b.Te.Cross(of)));
+        h[ThetaE * Local + ThetaE] -= 0.5 * sign * s * b.Binormal.Dot(me);
+        h[ThetaF * Local + ThetaF] -= 0.5 * sign * s * b.Binormal.Dot(mf);
     }
 
-    private static void AddSecondOfTwist(Span<double> h, double s, in NodeBend b, Vec3 tt)
+    private static void AddSecondOfTwist(Span<double> h, double s, in NodeBend b, Point3 tt)
     {
         double ee = s / (b.Le * b.Le), ff = s / (b.Lf * b.Lf), ef = s / (b.Le * b.Lf);
         Outer(h, E, E, -0.25 * ee, b.Binormal, b.Te + tt);
@@ -171,23 +172,23 @@ public sealed class BendTerm : IEnergyTerm
         static void Both(Span<double> m, int r, int c, double value) => m[r * 11 + c] = m[c * 11 + r] = value;
     }
 
-    private static void Put(Span<double> to, int at, Vec3 v) => (to[at], to[at + 1], to[at + 2]) = (v.X, v.Y, v.Z);
+    private static void Put(Span<double> to, int at, Point3 v) => (to[at], to[at + 1], to[at + 2]) = (v.X, v.Y, v.Z);
 
-    private static void Outer(Span<double> h, int row, int column, double s, Vec3 a, Vec3 b)
+    private static void Outer(Span<double> h, int row, int column, double s, Point3 a, Point3 b)
     {
         for (var r = 0; r < 3; r++)
             for (var c = 0; c < 3; c++) h[(row + r) * Local + column + c] += s * a[r] * b[c];
     }
 
     // s (I - t t')
-    private static void Square(Span<double> h, int at, double s, Vec3 t)
+    private static void Square(Span<double> h, int at, double s, Point3 t)
     {
         for (var k = 0; k < 3; k++) h[(at + k) * Local + at + k] += s;
         Outer(h, at, at, -s, t, t);
     }
 
     // s [v]x, the matrix that takes w to v x w.
-    private static void CrossInto(Span<double> h, int row, int column, double s, Vec3 v)
+    private static void CrossInto(Span<double> h, int row, int column, double s, Point3 v)
     {
         h[row * Local + column + 1] -= s * v.Z;
         h[row * Local + column + 2] += s * v.Y;
@@ -198,7 +199,7 @@ public sealed class BendTerm : IEnergyTerm
     }
 
     // Into row block `at`, column theta; kept above the diagonal.
-    private static void Column(Span<double> h, int at, int theta, Vec3 v)
+    private static void Column(Span<double> h, int at, int theta, Point3 v)
     {
         for (var k = 0; k < 3; k++)
         {

@@ -1,3 +1,5 @@
+using Coilwright.Core.Geometry;
+
 namespace Coilwright.Core.Settle.Rods;
 
 /// <summary>How a wire bends and twists at one node.</summary>
@@ -11,26 +13,26 @@ internal readonly struct NodeBend
         (Te, Tf, Le, Lf) = (state.Tangents[e], state.Tangents[node], state.Lengths[e], state.Lengths[node]);
         (M1e, M2e) = state.Axes(e);
         (M1f, M2f) = state.Axes(node);
-        Chi = 1 + Vec3.Dot(Te, Tf);
-        Binormal = 2 / Chi * Vec3.Cross(Te, Tf);
-        Bend1 = 0.5 * Vec3.Dot(Binormal, M2e + M2f);
-        Bend2 = -0.5 * Vec3.Dot(Binormal, M1e + M1f);
+        Chi = 1 + Te.Dot(Tf);
+        Binormal = 2 / Chi * Te.Cross(Tf);
+        Bend1 = 0.5 * Binormal.Dot(M2e + M2f);
+        Bend2 = -0.5 * Binormal.Dot(M1e + M1f);
         Twist = state.Angles[node] - state.Angles[e] + state.ReferenceTwists[node];
     }
 
-    public Vec3 Te { get; }
-    public Vec3 Tf { get; }
+    public Point3 Te { get; }
+    public Point3 Tf { get; }
     public double Le { get; }
     public double Lf { get; }
-    public Vec3 M1e { get; }
-    public Vec3 M2e { get; }
-    public Vec3 M1f { get; }
-    public Vec3 M2f { get; }
+    public Point3 M1e { get; }
+    public Point3 M2e { get; }
+    public Point3 M1f { get; }
+    public Point3 M2f { get; }
 
     /// <summary>1 + te.tf: 2 for a straight wire, 0 for one folded back on itself.</summary>
     public double Chi { get; }
 
-    public Vec3 Binormal { get; }
+    public Point3 Binormal { get; }
     public double Bend1 { get; }
     public double Bend2 { get; }
     public double Twist { get; }

@@ -1,3 +1,5 @@
+using Coilwright.Core.Geometry;
+
 namespace Coilwright.Core.Settle.Rods;
 
 /// <summary>How a wire lies: where its nodes are and how its material is turned about each edge.</summary>
@@ -12,8 +14,8 @@ public sealed class RodState
     private RodState(int nodes, int edges, bool closed)
     {
         Closed = closed;
-        Positions = new Vec3[nodes];
-        (Angles, References, Tangents, Lengths) = (new double[edges], new Vec3[edges], new Vec3[edges], new double[edges]);
+        Positions = new Point3[nodes];
+        (Angles, References, Tangents, Lengths) = (new double[edges], new Point3[edges], new Point3[edges], new double[edges]);
         ReferenceTwists = new double[nodes];
     }
 
@@ -21,7 +23,7 @@ public sealed class RodState
     /// <param name="positions">Where its nodes are; three or more, two neighbours never in one place.</param>
     /// <param name="outward">For an edge's middle, a direction that is not along the edge: the first axis of the material lies as near to it as it can.</param>
     /// <param name="closed">Whether the last node is joined to the first.</param>
-    public static RodState Lay(IReadOnlyList<Vec3> positions, Func<Vec3, Vec3> outward, bool closed = false)
+    public static RodState Lay(IReadOnlyList<Point3> positions, Func<Point3, Point3> outward, bool closed = false)
     {
         var nodes = positions.Count;
         var state = new RodState(nodes, closed ? nodes : nodes - 1, closed);
@@ -32,7 +34,7 @@ public sealed class RodState
             var middle = 0.5 * (positions[e] + positions[state.NodeAfter(e)]);
             var direction = outward(middle);
             var t = state.Tangents[e];
-            state.References[e] = (direction - Vec3.Dot(direction, t) * t).Unit;
+            state.References[e] = (direction - direction.Dot(t) * t).Unit;
         }
         state.FollowTwists(null);
         return state;
@@ -42,16 +44,16 @@ public sealed class RodState
     public bool Closed { get; }
 
     /// <summary>Where each node is.</summary>
-    public Vec3[] Positions { get; }
+    public Point3[] Positions { get; }
 
     /// <summary>For each edge the material's angle to the reference direction, radians.</summary>
     public double[] Angles { get; }
 
     /// <summary>For each edge its reference direction.</summary>
-    public Vec3[] References { get; }
+    public Point3[] References { get; }
 
     /// <summary>For each edge its direction.</summary>
-    public Vec3[] Tangents { get; }
+    public Point3[] Tangents { get; }
 
     /// <summary>For each edge its length.</summary>
     public double[] Lengths { get; }
@@ -72,10 +74,10 @@ public sealed class RodState
     internal int NodeAfter(int edge) => edge + 1 == Positions.Length ? 0 : edge + 1;
 
     /// <summary>The material's two axes at an edge.</summary>
-    public (Vec3 First, Vec3 Second) Axes(int edge)
+    public (Point3 First, Point3 Second) Axes(int edge)
     {
         var (sin, cos) = Math.SinCos(Angles[edge]);
-        var second = Vec3.Cross(Tangents[edge], References[edge]);
+        var second = Tangents[edge].Cross(References[edge]);
         return (cos * References[edge] + sin * second, cos * second - sin * References[edge]);
     }
 
@@ -86,14 +88,14 @@ public sealed class RodState
     {
         var next = new RodState(Positions.Length, Edges, Closed);
         for (var i = 0; i < Positions.Length; i++)
-            next.Positions[i] = Positions[i] + share * new Vec3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
+            next.Positions[i] = Positions[i] + share * new Point3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
         next.MeasureEdges();
         for (var e = 0; e < Edges; e++)
         {
             next.Angles[e] = Angles[e] + share * step[4 * e + 3];
-            var carried = Vec3.Carried(References[e], Tangents[e], next.Tangents[e]);
+            var carried = Turning.Carried(References[e], Tangents[e], next.Tangents[e]);
             // Rounding would creep in over hundreds of steps.
-            next.References[e] = (carried - Vec3.Dot(carried, next.Tangents[e]) * next.Tangents[e]).Unit;
+            next.References[e] = (carried - carried.Dot(next.Tangents[e]) * next.Tangents[e]).Unit;
         }
         next.FollowTwists(ReferenceTwists);
         return next;
@@ -115,11 +117,11 @@ public sealed class RodState
         {
             if (!BendsAt(i)) continue;
             var e = EdgeBefore(i);
-            var carried = Vec3.Carried(References[e], Tangents[e], Tangents[i]);
+            var carried = Turning.Carried(References[e], Tangents[e], Tangents[i]);
             var last = before?[i] ?? 0;
             var (sin, cos) = Math.SinCos(last);
-            var expected = cos * carried + sin * Vec3.Cross(Tangents[i], carried);
-            ReferenceTwists[i] = last + Vec3.SignedAngle(expected, References[i], Tangents[i]);
+            var expected = cos * carried + sin * Tangents[i].Cross(carried);
+            ReferenceTwists[i] = last + Turning.SignedAngle(expected, References[i], Tangents[i]);
         }
     }
 }

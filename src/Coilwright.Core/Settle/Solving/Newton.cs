@@ -1,3 +1,4 @@
+using Coilwright.Core.Geometry;
 using Coilwright.Core.Settle.Rods;
 
 namespace Coilwright.Core.Settle.Solving;
@@ -184,11 +185,11 @@ public sealed class Newton
         var places = state.Positions.Length;
         for (var i = 0; i < places; i++)
         {
-            var by = new Vec3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
+            var by = new Point3(step[4 * i], step[4 * i + 1], step[4 * i + 2]);
             if (i >= state.Edges) continue;
             turn = Math.Max(turn, Math.Abs(step[4 * i + 3]));
             var j = 4 * state.NodeAfter(i);
-            var apart = new Vec3(step[j], step[j + 1], step[j + 2]) - by;
+            var apart = new Point3(step[j], step[j + 1], step[j + 2]) - by;
             turn = Math.Max(turn, apart.Length / state.Lengths[i]);
         }
         return _options.MostTurnRad / turn;

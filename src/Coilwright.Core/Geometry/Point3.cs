@@ -32,4 +32,8 @@ public readonly record struct Point3(double X, double Y, double Z)
 
     /// <summary>Vector product, by the right hand.</summary>
     public Point3 Cross(Point3 other) => new(Y * other.Z - Z * other.Y, Z * other.X - X * other.Z, X * other.Y - Y * other.X);
+
+    // What a record writes of itself would write the unit of the unit, and so on.
+    /// <inheritdoc/>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
 }

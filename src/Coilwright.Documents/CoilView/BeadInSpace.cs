@@ -16,6 +16,8 @@ internal sealed class BeadInSpace
     private readonly BeadProfile _profile;
     private readonly Slant _slant;
     private readonly int _index;
+    private readonly (double Sin, double Cos)[] _directions;
+    private readonly (double Sin, double Cos)[] _between;
     private ImmutableArray<Point> _whole;
 
     /// <summary>Stands a bead on the coil.</summary>
@@ -37,6 +39,8 @@ internal sealed class BeadInSpace
             SurfaceLook.Faceted => (3, 8),
             _ => (Math.Clamp((int)(2 * seenMm), 13, 33), Math.Clamp((int)(5 * seenMm), 24, 72)),
         };
+        _directions = Directions(0);
+        _between = _profile.Look == SurfaceLook.Uneven ? Directions(0.5) : _directions;
         Out = new Space(Math.Sin(angleRad), Math.Cos(angleRad), 0);
         Along = new Space(Math.Cos(angleRad), -Math.Sin(angleRad), 0);
         // The hole lies nearer to the wrist than the body's middle by its offset.
@@ -57,23 +61,23 @@ internal sealed class BeadInSpace
     /// <summary>The seen outline of the part between two places along the hole, -1 to 1.</summary>
     internal ImmutableArray<Point> Outline(double fromU = -1, double toU = 1)
     {
-        var points = new List<Point>(_rings * _spokes);
+        var points = new Point[_rings * _spokes];
         var isUneven = _profile.Look == SurfaceLook.Uneven;
-        var isBox = _profile.AreaFactor >= 1;
+        // Without perspective the seen place of a sum is the sum of the seen places.
+        Point middle = _slant.Seen(Middle), along = _slant.Seen(Along), up = _slant.Seen(new Space(0, 0, 1)), outwards = _slant.Seen(Out);
         for (var ring = 0; ring < _rings; ring++)
         {
             var u = fromU + (toU - fromU) * (0.5 - 0.5 * Math.Cos(Math.PI * ring / (_rings - 1)));
-            double halfWidth = _bead.WidthMm / 2 * _profile.Width(u), halfThick = _bead.ThicknessMm / 2 * _profile.Thickness(u);
-            var centre = Middle + Along * (u * _bead.LengthMm / 2);
+            double halfWidth = _bead.WidthMm / 2 * _profile.Width(u), halfThick = _bead.ThicknessMm / 2 * _profile.Thickness(u), at = u * _bead.LengthMm / 2;
+            var directions = isUneven && ring % 2 == 1 ? _between : _directions;
             for (var spoke = 0; spoke < _spokes; spoke++)
             {
-                var (sin, cos) = Math.SinCos(2 * Math.PI * (spoke + (isUneven ? 0.5 * (ring % 2) : 0)) / _spokes);
-                if (isBox) (sin, cos) = (Math.Sign(sin + 1e-9), Math.Sign(cos + 1e-9));
                 var reach = isUneven ? 0.84 + 0.16 * Chance(ring, spoke) : 1;
-                points.Add(_slant.Seen(centre + new Space(0, 0, 1) * (halfWidth * sin * reach) + Out * (halfThick * cos * reach)));
+                double high = halfWidth * directions[spoke].Sin * reach, far = halfThick * directions[spoke].Cos * reach;
+                points[ring * _spokes + spoke] = new Point(middle.XMm + at * along.XMm + high * up.XMm + far * outwards.XMm, middle.YMm + at * along.YMm + high * up.YMm + far * outwards.YMm);
             }
         }
-        return Hull(points);
+        return Bulging.Round(points);
     }
 
     /// <summary>The seen outline of the flat face at the end that is turned towards whoever looks; null when the bead has none, or it is seen edge on.</summary>
@@ -107,30 +111,23 @@ internal sealed class BeadInSpace
         return _slant.Seen(Middle + Along * (u * _bead.LengthMm / 2) + new Space(0, 0, 1) * (share * width) + Out * (thick * Math.Sqrt(1 - share * share)));
     }
 
+    // From the hole to the points of a cross-section, all rings alike.
+    private (double Sin, double Cos)[] Directions(double turnedBy)
+    {
+        var isBox = _profile.AreaFactor >= 1;
+        var directions = new (double Sin, double Cos)[_spokes];
+        for (var spoke = 0; spoke < _spokes; spoke++)
+        {
+            var (sin, cos) = Math.SinCos(2 * Math.PI * (spoke + turnedBy) / _spokes);
+            directions[spoke] = isBox ? (Math.Sign(sin + 1e-9), Math.Sign(cos + 1e-9)) : (sin, cos);
+        }
+        return directions;
+    }
+
     // A fixed scatter (Knuth's multiplicative hash) in 0..1: the same stone every time.
     private double Chance(int ring, int spoke)
     {
         var hash = unchecked((uint)(_index * 7919 + ring * 131 + spoke * 17 + 1) * 2654435761u);
         return (hash >> 8) / (double)(1 << 24);
-    }
-
-    // Andrew's monotone chain: the smallest bulging figure round points, clockwise as seen. From memory.
-    private static ImmutableArray<Point> Hull(List<Point> points)
-    {
-        points.Sort((a, b) => a.XMm != b.XMm ? a.XMm.CompareTo(b.XMm) : a.YMm.CompareTo(b.YMm));
-        static double Turn(Point o, Point a, Point b) => (a.XMm - o.XMm) * (b.YMm - o.YMm) - (a.YMm - o.YMm) * (b.XMm - o.XMm);
-        var hull = new List<Point>(points.Count);
-        for (var pass = 0; pass < 2; pass++)
-        {
-            var start = hull.Count;
-            for (var i = 0; i < points.Count; i++)
-            {
-                var p = points[pass == 0 ? i : points.Count - 1 - i];
-                while (hull.Count >= start + 2 && Turn(hull[^2], hull[^1], p) <= 1e-9) hull.RemoveAt(hull.Count - 1);
-                hull.Add(p);
-            }
-            hull.RemoveAt(hull.Count - 1);
-        }
-        return [.. hull];
     }
 }

@@ -5,54 +5,33 @@ using Microsoft.Playwright;
 
 namespace Coilwright.Web.Tests.Browser;
 
-/// <summary>A running bench and the machine's chromium. One for all browser tests: starting a browser is dear.</summary>
-public sealed class BenchInBrowser : IAsyncLifetime
+/// <summary>A running bench, seen in the machine's chromium. Classes that change what all see have one of their own.</summary>
+public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
 {
     private readonly RunningBench _bench = new();
-    private IPlaywright? _playwright;
-    private IBrowser? _browser, _inSpace;
 
     public Uri Address => _bench.Address;
 
-    public async ValueTask InitializeAsync()
-    {
-        // A wait ends when what it waits for is there; the limit is for what never comes. A busy machine may need more than Playwright's five seconds.
-        Assertions.SetDefaultExpectTimeout(60_000);
-        await _bench.InitializeAsync();
-        _playwright = await Playwright.CreateAsync();
-        _browser = await LaunchAsync();
-    }
-
-    private Task<IBrowser> LaunchAsync(params string[] more) => _playwright!.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-    {
-        ExecutablePath = Environment.GetEnvironmentVariable("COILWRIGHT_CHROMIUM") ?? "/usr/bin/chromium",
-        Args = ["--no-sandbox", "--disable-background-networking", .. more],
-    });
+    public ValueTask InitializeAsync() => _bench.InitializeAsync();
 
     /// <summary>A visitor who was never here before.</summary>
     public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day, Uri? address = null, string language = "en", bool inSpace = false)
     {
         address ??= Address;
-        // WebGL without a graphics card takes both cores of a small machine: only for who asks for it.
-        if (inSpace) _inSpace ??= await LaunchAsync("--use-angle=swiftshader", "--enable-unsafe-swiftshader");
-        var context = await (inSpace ? _inSpace! : _browser!).NewContextAsync(new BrowserNewContextOptions
+        var browser = inSpace ? await chromium.InSpaceAsync() : await chromium.FlatAsync();
+        var context = await browser.NewContextAsync(new BrowserNewContextOptions
         {
             BaseURL = address.ToString(),
             ViewportSize = new ViewportSize { Width = screen.Width, Height = screen.Height },
             HasTouch = screen.Touch,
             ReducedMotion = ReducedMotion.Reduce,
         });
+        context.SetDefaultTimeout(Chromium.PatienceMs);
         await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light, Language = Languages.Find(language)! }.Text, Url = address.ToString() }]);
         return new Visit(context, await context.NewPageAsync(), address);
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        if (_inSpace is not null) await _inSpace.DisposeAsync();
-        if (_browser is not null) await _browser.DisposeAsync();
-        _playwright?.Dispose();
-        await _bench.DisposeAsync();
-    }
+    public ValueTask DisposeAsync() => _bench.DisposeAsync();
 }
 
 /// <summary>A screen to look at the bench on.</summary>

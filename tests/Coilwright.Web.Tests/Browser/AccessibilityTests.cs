@@ -33,9 +33,7 @@ public sealed class AccessibilityTests(BenchInBrowser bench)
         // The answer for a missing page is an error to the browser, which says so on its console; that is meant.
         var missing = path == "/no-such-page";
         if (missing) visit.Expect("404");
-        var ofPiece = path.StartsWith(OfPiece, StringComparison.Ordinal);
-        await visit.OpenAsync(ofPiece ? "/" : path);
-        if (ofPiece) await visit.OpenAsync((await visit.Page.Locator($".piece-pages a[href$='{path[OfPiece.Length..]}']").GetAttributeAsync("href"))!);
+        await visit.OpenAsync(path.StartsWith(OfPiece, StringComparison.Ordinal) ? await bench.PageOfPieceAsync(visit, path[OfPiece.Length..]) : path);
         if (path == Sheet) await visit.Page.FrameLocator(".paper-look").Locator("h1").WaitForAsync();
         // What stands in the frame runs no script, so axe could only wait for it; it is looked at as a document of its own.
         await Barriers.NoneAsync(visit.Page, frames: path != Sheet);

@@ -85,6 +85,7 @@ public sealed class BackupPageTests(BenchInBrowser bench) : IClassFixture<BenchI
             _ => saved.Select((b, i) => i > saved.Length - 9000 ? (byte)0xA5 : b).ToArray(),
         };
         await visit.OpenAsync("/pieces");
+        await page.Locator(".piece-cards li").First.WaitForAsync();
         var before = await page.Locator(".piece-cards li").CountAsync();
         await visit.OpenAsync("/backup");
         await ChooseAsync(page, what + ".db", bytes);

@@ -9,6 +9,7 @@ namespace Coilwright.Web.Tests.Browser;
 public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
 {
     private readonly RunningBench _bench = new();
+    private string[]? _ofPiece;
 
     public Uri Address => _bench.Address;
 
@@ -29,6 +30,19 @@ public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
         context.SetDefaultTimeout(Chromium.PatienceMs);
         await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light, Language = Languages.Find(language)! }.Text, Url = address.ToString() }]);
         return new Visit(context, await context.NewPageAsync(), address);
+    }
+
+    /// <summary>Where a page of the bench's first piece is, told by the last part of its address. The bench is looked at once for it: pieces stay where they are.</summary>
+    public async Task<string> PageOfPieceAsync(Visit visit, string page)
+    {
+        if (_ofPiece is null)
+        {
+            await visit.OpenAsync();
+            var links = visit.Page.Locator(".piece-pages a");
+            await links.First.WaitForAsync();
+            _ofPiece = await links.EvaluateAllAsync<string[]>("all => all.map(a => a.getAttribute('href'))");
+        }
+        return _ofPiece.Single(a => a.EndsWith("/" + page, StringComparison.Ordinal));
     }
 
     public ValueTask DisposeAsync() => _bench.DisposeAsync();

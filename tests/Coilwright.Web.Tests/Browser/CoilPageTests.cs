@@ -12,8 +12,6 @@ namespace Coilwright.Web.Tests.Browser;
 /// <summary>The piece in space, in a real browser that draws without a graphics card.</summary>
 public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
-    private static readonly LocatorAssertionsToHaveAttributeOptions Patient = new() { Timeout = 60_000 };
-
     private static readonly Srgb Red = new(0xb0, 0x20, 0x20), Green = new(0x1f, 0x7a, 0x3a), Blue = new(0x20, 0x40, 0xa8);
 
     // Three saturated kinds, matt, so that what is seen is their own colour.
@@ -41,7 +39,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         };
     }
 
-    private static Task ShownAsync(IPage page, string state = "turning") => Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-coil-state", state, Patient);
+    private static Task ShownAsync(IPage page, string state = "turning") => Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-coil-state", state);
 
     private static Task PickedAsync(IPage page, int bead) => Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-picked", $"{bead}");
 
@@ -188,7 +186,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await ShownAsync(page);
         var worn = await SeenAsync(page, 30);
         await page.GetByLabel("At rest").CheckAsync();
-        await Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-shown", "rest", Patient);
+        await Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-shown", "rest");
         var rest = await SeenAsync(page, 30);
         Assert.True(Math.Abs(worn[0] - rest[0]) + Math.Abs(worn[1] - rest[1]) > 1);
     }

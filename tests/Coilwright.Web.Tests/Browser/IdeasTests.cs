@@ -21,8 +21,10 @@ public sealed class IdeasTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         await visit.OpenAsync((await page.Locator(".piece-pages a[href$='/ideas']").GetAttributeAsync("href"))!);
         var piece = page.Url;
         var best = page.Locator(".idea").Filter(new LocatorFilterOptions { HasText = "The best found" }).GetByRole(AriaRole.Button);
+        var find = page.Locator(".ideas > .buttons button").First;
+        await find.WaitForAsync();
         var jobs = await page.Locator(".job").CountAsync();
-        await page.Locator(".ideas > .buttons button").First.ClickAsync();
+        await find.ClickAsync();
         await Expect(page.Locator(".job")).ToHaveCountAsync(jobs + 1);
         // The work is the program's: the page may be loaded anew meanwhile.
         await visit.OpenAsync(piece);

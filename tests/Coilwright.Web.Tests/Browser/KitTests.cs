@@ -6,8 +6,6 @@ namespace Coilwright.Web.Tests.Browser;
 /// <summary>Kits, and the head that leads to them. With a bench of its own: stock, labels and the piece that is edited are the whole bench's.</summary>
 public sealed class KitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
-    private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
-
     private static ILocator Button(IPage page, string name) => page.GetByRole(AriaRole.Button, new PageGetByRoleOptions { Name = name });
 
     private static async Task WriteAsync(ILocator box, string text)
@@ -24,20 +22,20 @@ public sealed class KitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowse
         var page = visit.Page;
         var piece = page.Locator(".making-pieces li").Filter(new LocatorFilterOptions { HasText = "Boardwalk" });
         await piece.GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".making-part")).ToContainTextAsync("0 kits of Boardwalk", Patient);
+        await Expect(page.Locator(".making-part")).ToContainTextAsync("0 kits of Boardwalk");
         await Expect(page.Locator(".making-answer .ticks")).ToContainTextAsync("missing 135");
         await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("135");
         await page.Locator(".stepper").Filter(new LocatorFilterOptions { Has = page.GetByLabel("In each bag", new PageGetByLabelOptions { Exact = true }) }).GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("136", Patient);
+        await Expect(page.Locator(".kit-bags tbody tr").First).ToContainTextAsync("136");
         await Barriers.NoneAsync(page);
 
         // A sheet wider than the paper is refused with the reason, and there is nothing to save.
         await WriteAsync(page.GetByLabel("Width of one, mm"), "90");
-        await Expect(page.Locator(".making-options .trouble")).ToContainTextAsync("270", Patient);
+        await Expect(page.Locator(".making-options .trouble")).ToContainTextAsync("270");
         var labels = page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the labels (PDF)" });
         await Expect(labels).ToHaveCountAsync(0);
         await WriteAsync(page.GetByLabel("Width of one, mm"), "64");
-        await Expect(page.Locator(".making-options")).ToContainTextAsync("3 labels on 1 sheet.", Patient);
+        await Expect(page.Locator(".making-options")).ToContainTextAsync("3 labels on 1 sheet.");
         foreach (var link in new[] { labels, page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the pick list (PDF)" }) })
         {
             var saved = await page.RunAndWaitForDownloadAsync(() => link.ClickAsync());
@@ -52,10 +50,10 @@ public sealed class KitTests(BenchInBrowser bench) : IClassFixture<BenchInBrowse
         await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/piece/"));
         await page.Locator(".rows-beads [role=option]").Nth(4).ClickAsync();
         await Button(page, "Take off").ClickAsync();
-        await Expect(Button(page, "Take back")).ToBeEnabledAsync(new LocatorAssertionsToBeEnabledOptions { Timeout = 30_000 });
+        await Expect(Button(page, "Take back")).ToBeEnabledAsync();
         await visit.OpenAsync("/kit");
         await piece.GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".making-options")).ToContainTextAsync("Boardwalk was edited since its labels were last made: they are of version 1, it is at version 2.", Patient);
+        await Expect(page.Locator(".making-options")).ToContainTextAsync("Boardwalk was edited since its labels were last made: they are of version 1, it is at version 2.");
     }
 
     [Fact]

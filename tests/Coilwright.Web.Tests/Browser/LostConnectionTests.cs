@@ -30,7 +30,7 @@ public sealed class LostConnectionTests(BenchInBrowser bench)
         await visit.Page.EvaluateAsync("document.documentElement.dataset.before = 'the kill'");
 
         await program.KillAsync();
-        await Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 20_000 });
+        await Expect(visit.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
         await Expect(visit.Page.Locator("#lost-words")).ToBeVisibleAsync();
 
         await program.StartAsync();

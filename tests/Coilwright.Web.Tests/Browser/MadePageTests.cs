@@ -84,7 +84,7 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         var piece = await visit.BringAsync(Examples.Tidewrack);
         await MakeAsync(visit, "For the fair", "3", $"?piece={piece[("/piece/".Length)..]}");
         await visit.OpenAsync("/shows");
-        await Expect(page.Locator(".show-list li", new PageLocatorOptions { HasText = "For the fair" }).Locator(".show-suits")).ToContainTextAsync("It suits wrists", new LocatorAssertionsToContainTextOptions { Timeout = 60_000 });
+        await Expect(page.Locator(".show-list li", new PageLocatorOptions { HasText = "For the fair" }).Locator(".show-suits")).ToContainTextAsync("It suits wrists");
         await FillAsync(page, "Name of the show", "Spring fair");
         await page.Button("Take them along").ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new PageGetByRoleOptions { Name = "Spring fair" })).ToBeVisibleAsync();

@@ -7,9 +7,6 @@ namespace Coilwright.Web.Tests.Browser;
 /// <summary>Shopping and wire for several pieces. With a bench of its own: prices, stock and wire are the whole bench's.</summary>
 public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
-    // A plan is made away from the page, behind whatever else the machine does.
-    private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
-
     private static readonly byte[] Prices = Encoding.UTF8.GetBytes("""
         {
           "format": "coilwright.prices/1", "currency": "EUR",
@@ -36,7 +33,7 @@ public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBro
         await Expect(page.Locator(".making-status")).ToContainTextAsync("Choose a piece");
         // 135 rounds in strands of 65 at 3.40 and 45 spacers in bags of 50 at 2.20: the example's own packs.
         await Piece(page, "Boardwalk").GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".shop-sum")).ToContainTextAsync("12.40", Patient);
+        await Expect(page.Locator(".shop-sum")).ToContainTextAsync("12.40");
 
         // A file that cannot be read changes nothing and says where it is wrong.
         await BringAsync(page, "bad.prices.json", Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(Prices).Replace("\"holds\": 100", "\"holds\": 0", StringComparison.Ordinal)));
@@ -44,7 +41,7 @@ public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBro
         await Expect(page.Locator(".shop-sum")).ToContainTextAsync("12.40");
         await BringAsync(page, "stall.prices.json", Prices);
         // Two strands at 4.00 and a bag at 2.00. What a supplier is called is text.
-        await Expect(page.Locator(".shop-sum")).ToContainTextAsync("10.00\u00a0EUR", Patient);
+        await Expect(page.Locator(".shop-sum")).ToContainTextAsync("10.00\u00a0EUR");
         await Expect(page.Locator(".making-answer h3").First).ToContainTextAsync("<b>the stall</b>");
         await Barriers.NoneAsync(page);
 
@@ -56,14 +53,14 @@ public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBro
             Assert.Equal(404, (await page.APIRequest.GetAsync("/shop/list.csv" + wrong)).Status);
 
         await Button(page, "Look where buying a little more makes more").ClickAsync();
-        await Expect(page.Locator(".making-part .idea-changes")).ToContainTextAsync("more of Boardwalk", Patient);
+        await Expect(page.Locator(".making-part .idea-changes")).ToContainTextAsync("more of Boardwalk");
         await Button(page, "It has come: put it into stock").ClickAsync();
-        await Expect(page.Locator(".making-answer .done")).ToContainTextAsync("2 lots are in stock now.", Patient);
-        await Expect(page.Locator(".making-answer")).ToContainTextAsync("Everything is at home.", Patient);
+        await Expect(page.Locator(".making-answer .done")).ToContainTextAsync("2 lots are in stock now.");
+        await Expect(page.Locator(".making-answer")).ToContainTextAsync("Everything is at home.");
         // 200 rounds, 135 of them for this one.
         await Expect(page.Locator(".making-part tbody tr").First.Locator("td").Nth(2)).ToHaveTextAsync("200");
         await page.GetByLabel("Use what is in stock first").UncheckAsync();
-        await Expect(page.Locator(".shop-sum")).ToContainTextAsync("10.00\u00a0EUR", Patient);
+        await Expect(page.Locator(".shop-sum")).ToContainTextAsync("10.00\u00a0EUR");
 
         // Prices are there for whoever opens the page next; what one window wants to make is its own.
         await visit.OpenAsync("/shop");
@@ -84,7 +81,7 @@ public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBro
         await page.GetByLabel("How many packs; empty for as many as it takes").PressAsync("Tab");
         await Button(page, "Note it").ClickAsync();
         var lots = page.Locator(".wire-lots li");
-        await Expect(lots).ToHaveCountAsync(1, new LocatorAssertionsToHaveCountOptions { Timeout = 60_000 });
+        await Expect(lots).ToHaveCountAsync(1);
         await Expect(lots.First).ToContainTextAsync("3 of it, 3.20 each");
 
         await page.Locator(".making-options summary").ClickAsync();
@@ -92,22 +89,22 @@ public sealed class MakingTests(BenchInBrowser bench) : IClassFixture<BenchInBro
         await page.Locator(".wire-add .length-box input").FillAsync("950");
         await page.Locator(".wire-add .length-box input").PressAsync("Tab");
         await Button(page, "Note it").ClickAsync();
-        await Expect(lots).ToHaveCountAsync(2, new LocatorAssertionsToHaveCountOptions { Timeout = 60_000 });
+        await Expect(lots).ToHaveCountAsync(2);
 
         // Two bracelets: the offcut goes first, and one pack is begun.
         await Piece(page, "Boardwalk").GetByRole(AriaRole.Button).Last.ClickAsync();
         await Piece(page, "Boardwalk").GetByRole(AriaRole.Button).Last.ClickAsync();
-        await Expect(page.Locator(".making-part")).ToContainTextAsync("1 new coil is begun and 1 offcut is used.", Patient);
+        await Expect(page.Locator(".making-part")).ToContainTextAsync("1 new coil is begun and 1 offcut is used.");
         await Expect(page.Locator(".making-answer h3").First).ToContainTextAsync("offcut of Boardwalk");
         await Expect(page.Locator(".coil-bar")).ToHaveCountAsync(2);
         await Barriers.NoneAsync(page);
 
         await Button(page, "It is cut: note what is left").ClickAsync();
-        await Expect(page.Locator(".making-status .done")).ToBeVisibleAsync(new LocatorAssertionsToBeVisibleOptions { Timeout = 60_000 });
+        await Expect(page.Locator(".making-status .done")).ToBeVisibleAsync();
         await visit.OpenAsync("/cut");
         await Expect(lots.Filter(new LocatorFilterOptions { HasText = "2 of it" })).ToHaveCountAsync(1);
         await Expect(lots.Filter(new LocatorFilterOptions { HasText = "offcut" })).ToHaveCountAsync(1);
         await lots.First.GetByRole(AriaRole.Button).ClickAsync();
-        await Expect(lots).ToHaveCountAsync(1, new LocatorAssertionsToHaveCountOptions { Timeout = 60_000 });
+        await Expect(lots).ToHaveCountAsync(1);
     }
 }

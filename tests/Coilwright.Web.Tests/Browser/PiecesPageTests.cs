@@ -19,6 +19,7 @@ public sealed class PiecesPageTests(BenchInBrowser bench) : IClassFixture<BenchI
         await using var visit = await bench.VisitAsync(Screen.Tablet);
         await visit.OpenAsync("/pieces");
         var page = visit.Page;
+        await Cards(page).First.WaitForAsync();
         var before = await Cards(page).CountAsync();
         await Cards(page).Filter(new LocatorFilterOptions { HasText = "Boardwalk" }).First.GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Copy" }).ClickAsync();
         var copy = Cards(page).Filter(new LocatorFilterOptions { HasText = "Boardwalk, copy" });
@@ -64,6 +65,7 @@ public sealed class PiecesPageTests(BenchInBrowser bench) : IClassFixture<BenchI
     {
         await using var visit = await bench.VisitAsync(Screen.Phone);
         await visit.OpenAsync("/pieces");
+        await Cards(visit.Page).First.WaitForAsync();
         var before = await Cards(visit.Page).CountAsync();
         await Bring(visit.Page, name, Encoding.Latin1.GetBytes(contents));
         await Expect(visit.Page.Locator(".trouble li").First).ToBeVisibleAsync();

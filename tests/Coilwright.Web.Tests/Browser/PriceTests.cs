@@ -6,9 +6,6 @@ namespace Coilwright.Web.Tests.Browser;
 /// <summary>Prices. With a bench of its own: costs are the whole bench's.</summary>
 public sealed class PriceTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
-    // A plan is made away from the page, behind whatever else the machine does.
-    private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
-
     private static readonly byte[] Costs = """
         {
           "format": "coilwright.costs/1", "currency": "EUR", "wagePerHour": 16.50,
@@ -38,7 +35,7 @@ public sealed class PriceTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         var page = visit.Page;
         await page.Locator(".price-ask select").SelectOptionAsync(new SelectOptionValue { Label = "Boardwalk" });
         // 135 rounds in strands of 65 at 3.40 and 45 spacers in bags of 50 at 2.20, and nothing else is told.
-        await Expect(page.Locator(".price-grid .cost-line").First).ToContainTextAsync("9.04", Patient);
+        await Expect(page.Locator(".price-grid .cost-line").First).ToContainTextAsync("9.04");
         await Expect(page.Locator(".price-mind").First).ToContainTextAsync("No wage is told");
         Assert.Equal(404, (await page.APIRequest.GetAsync("/price/my.costs.json")).Status);
 
@@ -48,10 +45,10 @@ public sealed class PriceTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         await page.Locator(".cost-list summary").Filter(new LocatorFilterOptions { HasText = "Work, step by step" }).ClickAsync();
         await More(page, "Work, step by step").ClickAsync();
         // A line that is not filled in is told, and what is kept stays.
-        await Expect(page.Locator(".price-tools")).ToContainTextAsync("Not kept yet", Patient);
+        await Expect(page.Locator(".price-tools")).ToContainTextAsync("Not kept yet");
         await WriteAsync(page.Locator(".cost-name input"), "string");
         await WriteAsync(page.GetByLabel("Minutes"), "30");
-        await Expect(page.Locator(".price-grid .cost-line").First).ToContainTextAsync("19.04", Patient);
+        await Expect(page.Locator(".price-grid .cost-line").First).ToContainTextAsync("19.04");
         await Expect(page.Locator(".price-tools")).ToContainTextAsync("Kept ");
         await Line(page, "labour").Last.Locator("summary").ClickAsync();
         await Expect(Line(page, "string").Last).ToContainTextAsync("30 minutes at 20.00 an hour");
@@ -61,21 +58,21 @@ public sealed class PriceTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         await WriteAsync(page.Locator(".is-rule .cost-name input"), "shop");
         await page.GetByLabel("Sells").SelectOptionAsync("piece");
         await WriteAsync(page.GetByLabel("Formula"), "cost * 2 )");
-        await Expect(page.Locator(".cost-formula .wrong")).ToContainTextAsync("at character 10", Patient);
+        await Expect(page.Locator(".cost-formula .wrong")).ToContainTextAsync("at character 10");
         await WriteAsync(page.GetByLabel("Formula"), "cost * 2");
         var rules = page.Locator(".sizes-table").First;
-        await Expect(rules).ToContainTextAsync("38.09", Patient);
+        await Expect(rules).ToContainTextAsync("38.09");
         await Expect(page.Locator(".price-picture svg:visible")).ToHaveCountAsync(2);
         await WriteAsync(page.GetByLabel("Another price"), "15");
-        await Expect(page.Locator(".sizes-table").Nth(1)).ToContainTextAsync("-4.04", Patient);
+        await Expect(page.Locator(".sizes-table").Nth(1)).ToContainTextAsync("-4.04");
         await Barriers.NoneAsync(page);
 
         // A division by nought can be read, so it is kept; that it cannot be worked out is told above and at its box.
         await WriteAsync(page.GetByLabel("Formula"), "cost / packaging");
-        await Expect(page.Locator(".price-what .trouble")).ToContainTextAsync("divides by 0", Patient);
+        await Expect(page.Locator(".price-what .trouble")).ToContainTextAsync("divides by 0");
         await Expect(page.Locator(".cost-formula .wrong")).ToContainTextAsync("divides by 0");
         await Button(page, "Take the last change back").ClickAsync();
-        await Expect(rules).ToContainTextAsync("38.09", Patient);
+        await Expect(rules).ToContainTextAsync("38.09");
 
         // As a file, and there for whoever opens the page next.
         var saved = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save as a file" }).ClickAsync());
@@ -87,8 +84,8 @@ public sealed class PriceTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "bad.costs.json", MimeType = "application/json", Buffer = "{}"u8.ToArray() });
         await Expect(page.Locator(".trouble").Last).ToContainTextAsync("bad.costs.json was not brought in");
         await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "my.costs.json", MimeType = "application/json", Buffer = Costs });
-        await Expect(page.Locator(".is-rule")).ToHaveCountAsync(2, new LocatorAssertionsToHaveCountOptions { Timeout = 60_000 });
-        await Expect(rules).ToContainTextAsync("retail", Patient);
+        await Expect(page.Locator(".is-rule")).ToHaveCountAsync(2);
+        await Expect(rules).ToContainTextAsync("retail");
         await Expect(page.Locator(".is-rule .cost-words").First).ToContainTextAsync("<b>card</b>");
         await Barriers.NoneAsync(page);
     }

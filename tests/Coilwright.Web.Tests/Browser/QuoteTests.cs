@@ -8,9 +8,6 @@ namespace Coilwright.Web.Tests.Browser;
 [Collection(InBrowser.Name)]
 public sealed class QuoteTests(BenchInBrowser bench)
 {
-    // Reckoned away from the page, behind whatever else the machine does.
-    private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
-
     private static async Task<byte[]> FileAsync(IPage page, string link)
     {
         var address = await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = link }).GetAttributeAsync("href");
@@ -27,13 +24,13 @@ public sealed class QuoteTests(BenchInBrowser bench)
         await visit.OpenAsync("/quote");
         await page.GetByLabel("Piece").SelectOptionAsync(new SelectOptionValue { Label = "Boardwalk" });
         var size = page.Locator("section[aria-labelledby='size-head']");
-        await Expect(size).ToContainTextAsync("The base size.", Patient);
+        await Expect(size).ToContainTextAsync("The base size.");
         var wrist = page.GetByLabel("The wrist");
         await wrist.FillAsync("172");
         await wrist.PressAsync("Enter");
-        await Expect(size).ToContainTextAsync("at each end", Patient);
+        await Expect(size).ToContainTextAsync("at each end");
         var why = page.Locator("section[aria-labelledby='when-head']");
-        await Expect(why).ToContainTextAsync("when they are here is not known yet", Patient);
+        await Expect(why).ToContainTextAsync("when they are here is not known yet");
         var workings = await FileAsync(page, "Save the workings as PDF");
         Assert.Equal("%PDF"u8.ToArray(), workings[..4]);
         // A day that is none is said beside its box, and the quote stays as it was.
@@ -53,7 +50,7 @@ public sealed class QuoteTests(BenchInBrowser bench)
         await page.GetByLabel("Piece").SelectOptionAsync(new SelectOptionValue { Label = "Boardwalk" });
         var fetch = page.Locator("section[aria-labelledby='fetch-head']");
         // Ten times the 135 rounds and 45 spacers of one.
-        await Expect(fetch).ToContainTextAsync(new Regex("1350\\s×\\s*Sea-green round"), Patient);
+        await Expect(fetch).ToContainTextAsync(new Regex("1350\\s×\\s*Sea-green round"));
         await Expect(fetch).ToContainTextAsync(new Regex("450\\s×\\s*Brass spacer"));
         var counted = await page.Locator("section.selling table tbody tr td:last-child").AllTextContentsAsync();
         Assert.Equal(180, counted.Sum(c => int.Parse(c, System.Globalization.CultureInfo.InvariantCulture)));

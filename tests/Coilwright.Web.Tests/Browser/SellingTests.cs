@@ -7,9 +7,6 @@ namespace Coilwright.Web.Tests.Browser;
 [Collection(InBrowser.Name)]
 public sealed class SellingTests(BenchInBrowser bench)
 {
-    // Reckoned away from the page, behind whatever else the machine does.
-    private static readonly LocatorAssertionsToContainTextOptions Patient = new() { Timeout = 60_000 };
-
     private static ILocator Button(IPage page, string name) => page.Locator("button", new PageLocatorOptions { HasText = name });
 
     [Fact]
@@ -21,7 +18,7 @@ public sealed class SellingTests(BenchInBrowser bench)
         await visit.OpenAsync("/selling");
         await page.GetByLabel("Piece").SelectOptionAsync(new SelectOptionValue { Label = "Boardwalk" });
         var text = page.Locator(".copy-text").Nth(2);
-        await Expect(text).ToContainTextAsync("135 × Sea-green round", Patient);
+        await Expect(text).ToContainTextAsync("135 × Sea-green round");
         await Button(page, "Copy: The text").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.GetByText("Copied.", new PageGetByTextOptions { Exact = true })).ToBeVisibleAsync();
@@ -38,7 +35,7 @@ public sealed class SellingTests(BenchInBrowser bench)
         var page = visit.Page;
         await page.AddInitScriptAsync("Object.defineProperty(navigator, 'clipboard', { value: undefined }); document.execCommand = () => window.lets ?? false;");
         await visit.OpenAsync("/selling");
-        await Expect(page.Locator(".copy-text").First).ToContainTextAsync("memory-wire bracelet", Patient);
+        await Expect(page.Locator(".copy-text").First).ToContainTextAsync("memory-wire bracelet");
         await Button(page, "Copy: Title").ClickAsync();
         await Expect(page.Locator(".selling .wrong")).ToContainTextAsync("did not let it be copied");
         await page.EvaluateAsync("window.lets = true");
@@ -57,10 +54,10 @@ public sealed class SellingTests(BenchInBrowser bench)
         var wrist = page.GetByLabel("Her wrist");
         await wrist.FillAsync("6 1/2 in");
         await wrist.PressAsync("Enter");
-        await Expect(page.Locator(".fit-says")).ToContainTextAsync("165.1 mm (6 1/2 in): Yes, it fits", Patient);
+        await Expect(page.Locator(".fit-says")).ToContainTextAsync("165.1 mm (6 1/2 in): Yes, it fits");
         await wrist.FillAsync("13 cm");
         await wrist.PressAsync("Enter");
-        await Expect(page.Locator(".fit-says")).ToContainTextAsync("hang loose", Patient);
+        await Expect(page.Locator(".fit-says")).ToContainTextAsync("hang loose");
         await wrist.FillAsync("a little");
         await wrist.PressAsync("Enter");
         await Expect(page.GetByRole(AriaRole.Alert)).ToBeVisibleAsync();

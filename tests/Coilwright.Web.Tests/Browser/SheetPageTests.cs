@@ -10,9 +10,6 @@ namespace Coilwright.Web.Tests.Browser;
 [Collection(InBrowser.Name)]
 public sealed class SheetPageTests(BenchInBrowser bench)
 {
-    // A whole sheet is set meanwhile, with every drawing of it: longer than a page takes that is only drawn anew.
-    private static readonly LocatorAssertionsToHaveTextOptions Made = new() { Timeout = 30_000 };
-
     private static async Task OpenAsync(Visit visit)
     {
         await visit.OpenAsync();
@@ -26,10 +23,10 @@ public sealed class SheetPageTests(BenchInBrowser bench)
         await using var visit = await bench.VisitAsync(Screen.Desktop);
         await OpenAsync(visit);
         var page = visit.Page;
-        await Expect(page.FrameLocator(".paper-look").GetByRole(AriaRole.Heading, new FrameLocatorGetByRoleOptions { Level = 1 })).ToHaveTextAsync("Tidewrack", Made);
+        await Expect(page.FrameLocator(".paper-look").GetByRole(AriaRole.Heading, new FrameLocatorGetByRoleOptions { Level = 1 })).ToHaveTextAsync("Tidewrack");
         await page.GetByLabel("US letter").CheckAsync();
         var save = page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the PDF to print" });
-        await Expect(save).ToHaveAttributeAsync("href", new System.Text.RegularExpressions.Regex("paper=letter"), new LocatorAssertionsToHaveAttributeOptions { Timeout = 30_000 });
+        await Expect(save).ToHaveAttributeAsync("href", new System.Text.RegularExpressions.Regex("paper=letter"));
         var download = await page.RunAndWaitForDownloadAsync(() => save.ClickAsync());
         Assert.Equal("Tidewrack-sheet.pdf", download.SuggestedFilename);
         var pdf = Encoding.Latin1.GetString(await File.ReadAllBytesAsync(await download.PathAsync()));
@@ -46,7 +43,7 @@ public sealed class SheetPageTests(BenchInBrowser bench)
         await visit.Page.Keyboard.PressAsync("Enter");
         await Expect(visit.Page.GetByLabel("Wrist", new PageGetByLabelOptions { Exact = true })).ToHaveValueAsync("180");
         await visit.Page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Pattern sheet" }).ClickAsync();
-        await Expect(visit.Page.FrameLocator(".paper-look").Locator("body")).ToContainTextAsync("180 mm", new LocatorAssertionsToContainTextOptions { Timeout = 30_000 });
+        await Expect(visit.Page.FrameLocator(".paper-look").Locator("body")).ToContainTextAsync("180 mm");
     }
 
     [Fact]

@@ -20,6 +20,7 @@ public sealed class SizesTests(BenchInBrowser bench) : IClassFixture<BenchInBrow
         var page = visit.Page;
         await visit.OpenAsync((await page.Locator(".piece-pages a[href$='/sizes']").GetAttributeAsync("href"))!);
         var chips = page.Locator(".wrist-chip");
+        await chips.First.WaitForAsync();
         var wrists = await chips.CountAsync();
         Assert.True(wrists > 2);
         while (wrists > 2)

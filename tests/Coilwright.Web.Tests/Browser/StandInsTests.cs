@@ -17,10 +17,11 @@ public sealed class StandInsTests(BenchInBrowser bench) : IClassFixture<BenchInB
         var kinds = page.Locator(".kinds > ul > li");
         // By its name alone: each line also offers the names of all others.
         ILocator Kind(string called) => kinds.Filter(new LocatorFilterOptions { Has = page.Locator(".kind-name", new PageLocatorOptions { HasText = called }) });
+        await Kind("Ebony disc").WaitForAsync();
         var before = await kinds.CountAsync();
         await Kind("Ebony disc").GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "What else would do" }).ClickAsync();
         var panel = page.Locator(".standins");
-        await Expect(panel).ToContainTextAsync("For Ebony disc", new LocatorAssertionsToContainTextOptions { Timeout = 60_000 });
+        await Expect(panel).ToContainTextAsync("For Ebony disc");
         // The nearest first; what it does to the piece is said before it is strung.
         var first = panel.Locator("li").First;
         await first.Locator("summary").ClickAsync();

@@ -28,7 +28,7 @@ public sealed class StoppedJobsTests(BenchInBrowser bench) : IClassFixture<Bench
         await waiting.GetByRole(AriaRole.Button).ClickAsync();
         await Expect(waiting).ToContainTextAsync("Stopped.");
         await page.Locator(".job", new PageLocatorOptions { HasText = "Every sheet of" }).GetByRole(AriaRole.Button).ClickAsync();
-        await Expect(page.Locator(".job", new PageLocatorOptions { HasText = "Every sheet of" })).ToContainTextAsync("Stopped.", new LocatorAssertionsToContainTextOptions { Timeout = 30_000 });
+        await Expect(page.Locator(".job", new PageLocatorOptions { HasText = "Every sheet of" })).ToContainTextAsync("Stopped.");
         await Barriers.NoneAsync(visit.Page, frames: false);
         while (await page.Locator(".job").CountAsync() is var left and > 0)
         {

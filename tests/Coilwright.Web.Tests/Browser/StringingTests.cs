@@ -9,11 +9,9 @@ namespace Coilwright.Web.Tests.Browser;
 /// <summary>Stringing a piece step by step. With a bench of its own: places are kept.</summary>
 public sealed class StringingTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
 {
-    private static readonly LocatorAssertionsToHaveAttributeOptions Patient = new() { Timeout = 60_000 };
+    private static Task AtAsync(IPage page, int step) => Expect(page.Locator(".stringing")).ToHaveAttributeAsync("data-step", $"{step}");
 
-    private static Task AtAsync(IPage page, int step) => Expect(page.Locator(".stringing")).ToHaveAttributeAsync("data-step", $"{step}", Patient);
-
-    private static Task ToldAsync(IPage page, string name, string value) => Expect(page.Locator("html")).ToHaveAttributeAsync("data-" + name, value, Patient);
+    private static Task ToldAsync(IPage page, string name, string value) => Expect(page.Locator("html")).ToHaveAttributeAsync("data-" + name, value);
 
     private static Piece OfBeads(int count) => Examples.Boardwalk with
     {

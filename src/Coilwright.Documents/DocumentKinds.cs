@@ -68,6 +68,9 @@ public static class DocumentFiles
     public static IEnumerable<DocumentFile> Drawings(DocumentKind kind, Reckoned reckoned, PageSetup setup, Language language)
     {
         foreach (var (name, picture) in kind.Drawings(reckoned, language))
-            yield return new DocumentFile(name + ".svg", Encoding.UTF8.GetBytes(SvgCanvas.Write(setup.Greyscale ? picture.Greyed() : picture)), []);
+        {
+            var spared = setup.InkSaving ? picture.Spared() : picture;
+            yield return new DocumentFile(name + ".svg", Encoding.UTF8.GetBytes(SvgCanvas.Write(setup.Greyscale ? spared.Greyed() : spared)), []);
+        }
     }
 }

@@ -61,7 +61,7 @@ public sealed record HelpWords
     public required string SheetGlb { get; init; }
 
     /// <summary><c>--ink-saving</c>.</summary>
-    public required string PatternInkSaving { get; init; }
+    public required string SheetInkSaving { get; init; }
 
     /// <summary><c>--colourway</c>.</summary>
     public required string PatternColourway { get; init; }

@@ -23,7 +23,7 @@ public sealed record PublishWords
     /// <summary>The pack was written: {file}, with so many {files} in it.</summary>
     public required string Written { get; init; }
 
-    /// <summary>A document on paper: {name}, {paper}.</summary>
+    /// <summary>A document on paper: {name}, {paper}; {large} where it is in large print.</summary>
     public required string OnPaper { get; init; }
 
     /// <summary>A document for a screen: {name}.</summary>

@@ -25,6 +25,17 @@ public class ErrataTests
         Assert.NotEmpty(answer["steps"]!.AsArray());
     }
 
+    [Theory, InlineData(false), InlineData(true)]
+    public void How_it_is_printed_is_heeded(bool otherwise)
+    {
+        using var folder = new OwnFolder();
+        var (old, now) = (folder.Write("old.piece.json", Pieces.Sound), folder.Write("new.piece.json", Pieces.With("18 (3 round", "19 (3 round")));
+        string[] how = otherwise ? ["--large-print", "--greyscale", "--ink-saving"] : [];
+        Assert.Equal(0, TheProgram.Run(["errata", old, now, "--out", folder["made"], .. how]).Code);
+        var page = File.ReadAllText(folder["made/new-errata.html"]);
+        Assert.Equal((otherwise, otherwise, otherwise), (PaperMarks.IsLarge(page), PaperMarks.IsGrey(page), PaperMarks.HasNoGround(page)));
+    }
+
     [Fact]
     public void Two_versions_that_say_the_same_are_told_to()
     {

@@ -33,6 +33,37 @@ public class PublishTests
     }
 
     [Fact]
+    public void How_it_is_printed_is_heeded_by_every_document_and_told_and_pictures_stay_as_they_are()
+    {
+        using var folder = new OwnFolder();
+        Assert.Equal(0, TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["usual.zip"], .. Small]).Code);
+        Assert.Equal(0, TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["other.zip"], .. Small, "--large-print", "--greyscale", "--ink-saving"]).Code);
+        using ZipArchive usual = ZipFile.OpenRead(folder["usual.zip"]), other = ZipFile.OpenRead(folder["other.zip"]);
+        Assert.Equal(usual.Entries.Select(e => e.FullName), other.Entries.Select(e => e.FullName));
+        foreach (var (zip, told) in new[] { (usual, false), (other, true) })
+        {
+            var manifest = Manifest.Valid(Text(zip, "manifest.json"));
+            Assert.Equal((told, told, told), ((bool)manifest["largePrint"]!, (bool)manifest["greyscale"]!, (bool)manifest["inkSaving"]!));
+            string[] pages = [.. zip.Entries.Select(e => e.FullName).Where(n => n.EndsWith(".html", StringComparison.Ordinal))];
+            Assert.Equal(2, pages.Length);
+            foreach (var page in pages.Select(name => Text(zip, name)))
+            {
+                Assert.Equal(told, PaperMarks.IsLarge(page));
+                Assert.Equal(told, PaperMarks.IsGrey(page));
+                Assert.Equal(told, PaperMarks.HasNoGround(page));
+            }
+        }
+        foreach (var picture in usual.Entries.Where(e => e.FullName.EndsWith(".png", StringComparison.Ordinal)))
+            Assert.Equal(picture.Crc32, other.GetEntry(picture.FullName)!.Crc32);
+    }
+
+    private static string Text(ZipArchive zip, string name)
+    {
+        using var reader = new StreamReader(zip.GetEntry(name)!.Open());
+        return reader.ReadToEnd();
+    }
+
+    [Fact]
     public void The_same_call_writes_the_same_bytes_under_any_locale_and_clock()
     {
         using var folder = new OwnFolder();

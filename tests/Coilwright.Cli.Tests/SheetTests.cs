@@ -43,13 +43,13 @@ public class SheetTests
     }
 
     [Fact]
-    public void Paper_large_print_and_greyscale_are_heeded()
+    public void Paper_large_print_greyscale_and_spared_ink_are_heeded()
     {
         using var folder = new OwnFolder();
-        var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--paper", "letter", "--large-print", "--greyscale", "--json");
+        var ran = TheProgram.Run("sheet", TheProgram.Example("boardwalk"), "--out", folder.Path, "--paper", "letter", "--large-print", "--greyscale", "--ink-saving", "--json");
         Assert.Equal(0, ran.Code);
         var answer = Schema.Valid(ran.Out);
-        Assert.Equal(("letter", true, true), ((string)answer["paper"]!, (bool)answer["largePrint"]!, (bool)answer["greyscale"]!));
+        Assert.Equal(("letter", true, true, true), ((string)answer["paper"]!, (bool)answer["largePrint"]!, (bool)answer["greyscale"]!, (bool)answer["inkSaving"]!));
         var pdf = Encoding.Latin1.GetString(File.ReadAllBytes(folder["boardwalk-sheet.pdf"]));
         Assert.Contains("/MediaBox[0 0 612 792]", pdf, StringComparison.Ordinal);
         Assert.Contains("size: letter", File.ReadAllText(folder["boardwalk-sheet.html"]), StringComparison.Ordinal);
@@ -147,7 +147,7 @@ public class SheetTests
     {
         var ran = TheProgram.Run("sheet", "--help");
         Assert.Equal(0, ran.Code);
-        foreach (var word in new[] { "--out DIR", "--paper a4|letter", "--large-print", "--greyscale", "--glb", "--wrist MM", "--json", "coilwright sheet my-bracelet.piece.json --out sheets" })
+        foreach (var word in new[] { "--out DIR", "--paper a4|letter", "--large-print", "--greyscale", "--ink-saving", "--glb", "--wrist MM", "--json", "coilwright sheet my-bracelet.piece.json --out sheets" })
             Assert.Contains(word, ran.Out, StringComparison.Ordinal);
         Assert.All(ran.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }

@@ -14,9 +14,7 @@ internal sealed class DocumentOptions(Language language)
 {
     private readonly Argument<string> _piece = new("PIECE") { Description = language.Help.Piece };
     private readonly Option<string?> _folder = new("--out") { Description = language.Help.SheetOut, HelpName = "DIR" };
-    private readonly Option<string?> _paper = new("--paper") { Description = language.Help.SheetPaper, HelpName = "a4|letter" };
-    private readonly Option<bool> _large = new("--large-print") { Description = language.Help.SheetLargePrint };
-    private readonly Option<bool> _grey = new("--greyscale") { Description = language.Help.SheetGreyscale };
+    private readonly SetupOptions _setup = new(language);
     private readonly Option<string?> _sizes = new("--sizes") { Description = language.Help.SheetSizes, HelpName = "WRISTS" };
     private readonly Option<string?> _wrist = new("--wrist") { Description = language.Help.Wrist, HelpName = "MM" };
     private readonly Option<string?> _language = LanguageOption.Make(language);
@@ -25,7 +23,8 @@ internal sealed class DocumentOptions(Language language)
     /// <summary>The verb with these and its own options.</summary>
     public Command Verb(string name, string does, params ReadOnlySpan<Option> own)
     {
-        var command = new Command(name, does) { _piece, _folder, _paper, _large, _grey };
+        var command = new Command(name, does) { _piece, _folder };
+        _setup.AddTo(command);
         foreach (var option in own) command.Add(option);
         foreach (var option in (Option[])[_sizes, _wrist, _language, _json]) command.Add(option);
         return command;
@@ -35,7 +34,7 @@ internal sealed class DocumentOptions(Language language)
     public Request? Read(ParseResult parsed, Command verb, List<Fault> faults)
     {
         var request = new ReckonRequest { WristMm = LengthOption.Read(parsed, _wrist, Wearer.LeastWristMm, Wearer.MostWristMm, faults) };
-        var setup = new PageSetup { Paper = PaperOption.Read(parsed, _paper, faults), LargePrint = parsed.GetValue(_large), Greyscale = parsed.GetValue(_grey) };
+        var setup = _setup.Read(parsed, faults);
         var asked = parsed.GetValue(_sizes);
         var wrists = asked is null or UsualSizes ? ImmutableArray<double>.Empty : WristsOption.Read(parsed, _sizes, faults);
         LanguageOption.Check(parsed, _language, faults);

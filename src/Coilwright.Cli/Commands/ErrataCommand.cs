@@ -22,15 +22,18 @@ internal static class ErrataCommand
         var old = new Argument<string>("OLD") { Description = words.OldPiece };
         var now = new Argument<string>("NEW") { Description = words.NewPiece };
         var folder = new Option<string?>("--out") { Description = help.SheetOut, HelpName = "DIR" };
-        var paper = new Option<string?>("--paper") { Description = help.SheetPaper, HelpName = "a4|letter" };
+        var paper = new SetupOptions(output.Language);
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = help.Json };
-        var command = new Command("errata", words.Verb) { old, now, folder, paper, language, json };
+        var command = new Command("errata", words.Verb) { old, now, folder };
+        paper.AddTo(command);
+        command.Add(language);
+        command.Add(json);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
-            var setup = new PageSetup { Paper = PaperOption.Read(parsed, paper, faults) };
+            var setup = paper.Read(parsed, faults);
             LanguageOption.Check(parsed, language, faults);
             var target = parsed.GetValue(folder) ?? "";
             if (target.Length == 0) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", folder.Name, ("verb", command.Name)));

@@ -19,14 +19,12 @@ internal static class PatternCommand
     {
         var words = output.Language.Help;
         var options = new DocumentOptions(output.Language);
-        var spare = new Option<bool>("--ink-saving") { Description = words.PatternInkSaving };
         var colourway = new Option<string[]>("--colourway") { Description = words.PatternColourway, HelpName = "PIECE" };
-        var command = options.Verb("pattern", words.Pattern, spare, colourway);
+        var command = options.Verb("pattern", words.Pattern, colourway);
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             if (options.Read(parsed, command, faults) is not { } asked) return output.Fail(faults, null);
-            asked = asked with { Setup = asked.Setup with { InkSaving = parsed.GetValue(spare) } };
             var (others, wrong, file) = Colourways(asked.Path, parsed.GetValue(colourway) ?? []);
             if (!wrong.IsEmpty) return output.Fail(wrong, file);
             var made = await asked.WriteAsync(DocumentKinds.Pattern(others), output.Language, cancel).ConfigureAwait(false);

@@ -23,17 +23,19 @@ internal static class PublishCommand
         var (words, help) = (output.Language.Publish, output.Language.Help);
         var piece = new Argument<string>("PIECE") { Description = help.Piece };
         var file = new Option<string?>("--out") { Description = words.OutOption, HelpName = "FILE" };
-        var paper = new Option<string?>("--paper") { Description = help.SheetPaper, HelpName = "a4|letter" };
+        var setup = new SetupOptions(output.Language);
         var pixels = new Option<string[]>("--pixels") { Description = output.Language.Fill(words.PixelsOption, ("usual", PixelsOption.Usual)), HelpName = "WxH" };
         var white = new Option<bool>("--white") { Description = words.WhiteOption };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = help.Json };
-        var command = new Command("publish", words.Verb) { piece, file, paper, pixels, white, language, json };
+        var command = new Command("publish", words.Verb) { piece, file };
+        setup.AddTo(command);
+        foreach (var option in (Option[])[pixels, white, language, json]) command.Add(option);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
-            var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(file) ?? "", new PageSetup { Paper = PaperOption.Read(parsed, paper, faults) }, PixelsOption.Read(parsed, pixels, faults), parsed.GetValue(white));
+            var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(file) ?? "", setup.Read(parsed, faults), PixelsOption.Read(parsed, pixels, faults), parsed.GetValue(white));
             LanguageOption.Check(parsed, language, faults);
             if (request.Target.Length == 0) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", file.Name, ("verb", command.Name)));
             if (faults.Count > 0) return output.Fail(faults, null);

@@ -17,5 +17,6 @@ internal static class DocumentJson
         json.Text("language", language.Code);
         json.YesOrNo("largePrint", setup.LargePrint);
         json.YesOrNo("greyscale", setup.Greyscale);
+        json.YesOrNo("inkSaving", setup.InkSaving);
     }
 }

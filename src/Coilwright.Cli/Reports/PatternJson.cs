@@ -17,7 +17,6 @@ internal static class PatternJson
         using (json.Object())
         {
             DocumentJson.Head(json, Schema, r, setup, language);
-            json.YesOrNo("inkSaving", setup.InkSaving);
             using (json.Array("files"))
                 foreach (var file in files) json.Item(file);
             Steps(json, r, steps, texts, language);

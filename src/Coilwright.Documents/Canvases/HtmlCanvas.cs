@@ -21,7 +21,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
     /// <inheritdoc/>
     public DrawnDocument Draw(PageDocument document, PageSetup setup)
     {
-        var page = new HtmlWriter(document, setup).Write();
+        var page = new HtmlWriter(Pictured.For(document, setup), setup).Write();
         return new DrawnDocument(Encoding.UTF8.GetBytes(page), []);
     }
 

@@ -23,7 +23,7 @@ internal static class HtmlStyle
         Face(style, FaceStyle.Bold, 700, "normal");
         if (slanted) Face(style, FaceStyle.Italic, 400, "italic");
         style.Append(CultureInfo.InvariantCulture, $$"""
-            :root { --ink: {{Ink(PageInks.Ink)}}; --quiet: {{Ink(PageInks.Quiet)}}; --accent: {{Ink(PageInks.Accent)}}; --hairline: {{Ink(PageInks.Hairline)}}; --wash: {{Ink(PageInks.Wash)}}; --white: {{Ink(PageInks.White)}};
+            :root { --ink: {{Ink(PageInks.Ink)}}; --quiet: {{Ink(PageInks.Quiet)}}; --accent: {{Ink(PageInks.Accent)}}; --hairline: {{Ink(PageInks.Hairline)}}; --wash: {{Ink(setup.InkSaving ? PageInks.White : PageInks.Wash)}}; --white: {{Ink(PageInks.White)}};
               font-size: {{(setup.LargePrint ? "150%" : "100%")}}; }
 
             """);

@@ -25,7 +25,7 @@ public sealed class PdfCanvas : IDocumentCanvas
     public string Ending => ".pdf";
 
     /// <inheritdoc/>
-    public DrawnDocument Draw(PageDocument document, PageSetup setup) => Draw(document, DocumentTexts.Of(document), () => Composer.Compose(document, setup), setup.Greyscale);
+    public DrawnDocument Draw(PageDocument document, PageSetup setup) => Draw(document, DocumentTexts.Of(document), () => Composer.Compose(Pictured.For(document, setup), setup), setup.Greyscale);
 
     /// <summary>Writes pages on which everything has its place already.</summary>
     /// <param name="document">Title, language, author and date; its blocks are not looked at.</param>

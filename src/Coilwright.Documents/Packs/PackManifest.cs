@@ -25,6 +25,9 @@ internal static class PackManifest
             json.WriteString("pieceFormat", request.PieceFormat);
             json.WriteString("language", request.Language.Code);
             json.WriteString("paper", request.Setup.Paper.Name.ToLowerInvariant());
+            json.WriteBoolean("largePrint", request.Setup.LargePrint);
+            json.WriteBoolean("greyscale", request.Setup.Greyscale);
+            json.WriteBoolean("inkSaving", request.Setup.InkSaving);
             if (request.Made is { } made) json.WriteString("made", made.ToUniversalTime().ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
             json.WriteStartArray("files");
             foreach (var file in files)

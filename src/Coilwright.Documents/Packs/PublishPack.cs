@@ -30,7 +30,7 @@ public sealed record PackRequest
     /// <summary>What the design takes on other wrists; null leaves that out.</summary>
     public Sizes? Sizes { get; init; }
 
-    /// <summary>The paper.</summary>
+    /// <summary>How its documents are printed. Pictures are for shops, and stay in full colour.</summary>
     public PageSetup Setup { get; init; } = new();
 
     /// <summary>The language.</summary>
@@ -102,7 +102,7 @@ public static class PublishPack
             {
                 cancel.ThrowIfCancellationRequested();
                 var isPaper = file.Name.EndsWith(".pdf", StringComparison.Ordinal);
-                var about = request.Language.Fill(isPaper ? words.OnPaper : words.OnScreen, ("name", words.Documents.GetValueOrDefault(kind.Name, kind.Name)), ("paper", request.Setup.Paper == Paper.A4 ? Paper.A4.Name : words.Letter));
+                var about = request.Language.Fill(isPaper ? words.OnPaper : words.OnScreen, ("name", words.Documents.GetValueOrDefault(kind.Name, kind.Name)), ("paper", request.Setup.Paper == Paper.A4 ? Paper.A4.Name : words.Letter), ("large", request.Setup.LargePrint ? 1 : null));
                 yield return (new PackedFile(request.Stem + "-" + file.Name, PackedKind.Document, isPaper ? "application/pdf" : "text/html", about, file.Bytes), file.Faults);
             }
     }

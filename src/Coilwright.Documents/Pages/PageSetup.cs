@@ -28,7 +28,7 @@ public sealed record PageSetup
     /// <summary>Whether all colours become greys of the same lightness.</summary>
     public bool Greyscale { get; init; }
 
-    /// <summary>Whether ink is spared: areas in pictures hardly tinted, so that lines and letters say what is what.</summary>
+    /// <summary>Whether ink is spared: areas in pictures hardly tinted, so that lines and letters say what is what, and no ground under notes.</summary>
     public bool InkSaving { get; init; }
 
     /// <summary>White at the left and right of an upright page, mm.</summary>

@@ -32,7 +32,7 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
     public PageDocument Make()
     {
         var title = KeyedText.Own(model.Reckoned.Piece.Title);
-        var document = new PageDocument
+        return new PageDocument
         {
             Title = title,
             Language = language.Code,
@@ -60,7 +60,6 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
                 .. sheet.AtTrueSize(),
             ],
         };
-        return setup.InkSaving ? Pictured.With(document, picture => Drawing.SparePictures.Spared(picture)) : document;
     }
 
     private IEnumerable<Block> Cover(string title)

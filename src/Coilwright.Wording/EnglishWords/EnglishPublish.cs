@@ -13,7 +13,7 @@ internal static class EnglishPublish
         WhiteOption = "Draw the pictures on white instead of warm paper.",
         ExamplePack = "my-bracelet.zip",
         Written = "Written: {file}, with {files} {files:file|files}",
-        OnPaper = "The {name}, to print on {paper}.",
+        OnPaper = "The {name}, to print on {paper}{?large:, in large print}.",
         OnScreen = "The {name}, as a web page that stands alone.",
         Letter = "US Letter",
         Documents = new Dictionary<string, string> { ["sheet"] = "pattern sheet", ["pattern"] = "written pattern" }.ToFrozenDictionary(StringComparer.Ordinal),

@@ -24,7 +24,7 @@ internal static class GermanHelp
         SheetGreyscale = "In Grautönen drucken.",
         SheetGlb = "Auch das Stück im Raum schreiben, getragen und entspannt, als Modelle für andere Programme (glTF 2.0, Meter, +Y oben).",
         Pattern = "Die Anleitung eines Stücks schreiben, für jemanden, der sonst nichts hat: Titelseite, Material, jeder Schritt mit seiner Abbildung, Größen. Ein PDF und eine Webseite. Sagt auch, wo eigene Texte nicht zum Stück passen.",
-        PatternInkSaving = "Tinte sparen: Flächen in Bildern kaum getönt.",
+        SheetInkSaving = "Tinte sparen: Flächen in Bildern kaum getönt, Kästen ohne Grund.",
         PatternColourway = "Dieselbe Reihenfolge in anderen Farben, eine Stückdatei; darf mehrmals angegeben werden.",
         PatternProof = "Wo eigene Texte nicht zum Stück passen:",
         PatternFound = "  {where}: {found}",

@@ -13,7 +13,7 @@ internal static class GermanPublish
         WhiteOption = "Die Bilder auf Weiß zeichnen statt auf warmem Papier.",
         ExamplePack = "mein-armband.zip",
         Written = "Geschrieben: {file}, mit {files} {files:Datei|Dateien}",
-        OnPaper = "{name}, zum Drucken auf {paper}.",
+        OnPaper = "{name}, zum Drucken auf {paper}{?large:, in Großdruck}.",
         OnScreen = "{name}, als Webseite, die für sich steht.",
         Letter = "US-Letter",
         Documents = new Dictionary<string, string> { ["sheet"] = "Das Anleitungsblatt", ["pattern"] = "Die ausführliche Anleitung" }.ToFrozenDictionary(StringComparer.Ordinal),

@@ -80,8 +80,8 @@ internal sealed class BarFlow(double width, double height) : Flow
         : new(new Slab(height, [new PageMark.Fill(new Area(0, 0, Math.Min(width, room.Width), height), 0, PageInks.Accent)]), null);
 }
 
-/// <summary>A box for what must not be missed: a pale ground with the accent along its left edge.</summary>
-internal sealed class NoteFlow(Flow inner, double padding, double bar) : Flow
+/// <summary>A box for what must not be missed: the accent along its left edge, and a pale ground where ink is not spared.</summary>
+internal sealed class NoteFlow(Flow inner, double padding, double bar, bool grounded) : Flow
 {
     public override Taken? Take(Room room)
     {
@@ -91,9 +91,9 @@ internal sealed class NoteFlow(Flow inner, double padding, double bar) : Flow
         var height = taken.Slab.Height + 2 * padding;
         return new Taken(new Slab(height,
         [
-            new PageMark.Fill(new Area(0, 0, room.Width, height), 0, PageInks.Wash),
+            .. grounded ? [new PageMark.Fill(new Area(0, 0, room.Width, height), 0, PageInks.Wash)] : Array.Empty<PageMark>(),
             new PageMark.Fill(new Area(0, 0, bar, height), 0, PageInks.Accent),
             .. taken.Slab.Marks.Select(m => m.Moved(bar + padding, padding)),
-        ]), taken.Rest is null ? null : new NoteFlow(taken.Rest, padding, bar));
+        ]), taken.Rest is null ? null : new NoteFlow(taken.Rest, padding, bar, grounded));
     }
 }

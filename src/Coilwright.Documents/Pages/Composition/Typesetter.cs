@@ -73,7 +73,7 @@ internal sealed class Typesetter
             After = 0.9 * _base,
         },
         Block.KeepTogether together => Kept(together),
-        Block.Note note => new Tagged(new PageMark.Open(Tag.Note), new NoteFlow(NoteInside(note), 0.95 * _base, 0.28 * _base))
+        Block.Note note => new Tagged(new PageMark.Open(Tag.Note), new NoteFlow(NoteInside(note), 0.95 * _base, 0.28 * _base, !_setup.InkSaving))
         {
             Before = _base,
             After = 1.1 * _base,

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Coilwright.Documents.Drawing;
-using Coilwright.Documents.Pages;
 
-namespace Coilwright.Documents.Patterns;
+namespace Coilwright.Documents.Pages;
 
 /// <summary>A document with each of its pictures made another.</summary>
 internal static class Pictured
 {
+    /// <summary>The document with its pictures as a setup wants them: of its own where ink is spared.</summary>
+    internal static PageDocument For(PageDocument document, PageSetup setup) => setup.InkSaving ? With(document, picture => picture.Spared()) : document;
+
     /// <summary>The document with its pictures changed, at the same places and sizes.</summary>
     internal static PageDocument With(PageDocument document, Func<Picture, Picture> change) => document with { Blocks = [.. document.Blocks.Select(b => With(b, change))] };
 

@@ -204,7 +204,8 @@ public sealed class HtmlCanvas : IDocumentCanvas
         {
             var width = figure.Picture.WidthMm * setup.Enlarged;
             var scrolls = width > ShrinksToMm;
-            _out.Append("<figure>\n");
+            // Where a picture may shrink its foot may become too low for words.
+            _out.Append(figure.CaptionIsInside && !scrolls ? "<figure class=\"footed\">\n" : "<figure>\n");
             if (scrolls) Scroll(figure.Alt);
             _out.Append("<div class=\"picture").Append(figure.IsCentred ? " centred" : "").Append("\" style=\"width: ").Append(figure.FullWidth ? "100%" : Number(width) + "mm");
             if (scrolls) _out.Append("; min-width: ").Append(Number(ShrinksToMm)).Append("mm");

@@ -65,6 +65,9 @@ internal static class HtmlStyle
             .inset.alone { margin-right: 0; }
             figure { margin: 0.9rem 0 1.1rem; break-inside: avoid; }
             figcaption { margin-top: 0.5rem; }
+            .footed { display: grid; }
+            .footed > * { grid-area: 1 / 1; }
+            .footed figcaption { align-self: end; margin: 0; }
             .strip figcaption { margin: 0 0 0.35rem; font-size: 1rem; color: var(--ink); }
             .picture { max-width: 100%; }
             .picture.centred { margin: 0 auto; }

@@ -54,6 +54,9 @@ public abstract record Block
         /// <summary>Words beneath it; empty for none.</summary>
         public RichText Caption { get; init; } = RichText.Empty;
 
+        /// <summary>Whether the caption stands at the left of the picture's own foot, which is white there as high as a line of small text: else beneath the picture.</summary>
+        public bool CaptionIsInside { get; init; }
+
         /// <summary>Whether it is drawn as wide as there is room.</summary>
         public bool FullWidth { get; init; }
 

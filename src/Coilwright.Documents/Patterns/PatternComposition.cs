@@ -23,6 +23,9 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
     // A figure's share of the width beside its step's words.
     private const double WordsShare = 9, FigureShare = 10, GutterMm = 6;
 
+    // A line of small text and a little air: the figure's number stands beside its coil, not beneath it.
+    private const double NumberMm = 6;
+
     private readonly SheetWords _sheet = language.Sheet;
     private readonly PatternWords _words = language.Pattern;
     private readonly PatternNotes _notes = model.Reckoned.Piece.Pattern;
@@ -109,6 +112,7 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         var drawing = new StepFigureDrawing(model.Reckoned, new StepFigureOptions
         {
             WidthMm = setup.LargePrint ? width : (width - GutterMm) * FigureShare / (WordsShare + FigureShare),
+            FootMm = NumberMm,
             Language = language,
             Typeface = HouseSans.Instance,
         });
@@ -128,7 +132,7 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
             {
                 case StepAction.StringBeads:
                     var picture = drawing.Of(step.Strung!);
-                    var beside = new Block.Figure(picture, picture.Description) { Caption = Fill(_words.Figure, ("number", figure++)) };
+                    var beside = new Block.Figure(picture, picture.Description) { Caption = Fill(_words.Figure, ("number", figure++)), CaptionIsInside = true };
                     yield return setup.LargePrint ? new Block.KeepTogether([.. Words(step, own[s], null), beside])
                         : new Block.Beside([new BesideCell(WordsShare, [.. Words(step, own[s], null)]), new BesideCell(FigureShare, [beside])]);
                     break;

@@ -20,7 +20,7 @@ public sealed class StepFigureDrawing
     // Wire with the beads before, to see where one goes on: so much of it, and no more of the width, so that what is new fills most.
     private const double BeforeMm = 20, BeforeShare = 0.3;
 
-    private const double AirMm = 0.8, ArrowMm = 5, EndOnMm = 19, TopWordMm = 3.2, BetweenMm = 3, BarMm = 10, LinesApartMm = 1.2;
+    private const double AirMm = 0.8, ArrowMm = 5, EndOnMm = 17, TopWordMm = 3.2, BetweenMm = 3, BarMm = 10, LinesApartMm = 1.2;
 
     private readonly Reckoned _reckoned;
     private readonly StepFigureOptions _options;
@@ -61,7 +61,7 @@ public sealed class StepFigureDrawing
             (y, right) = (bottom + LinesApartMm, Math.Max(right, reach));
             from = to + 1;
         }
-        y = _options.Bar ? Bar(scale, y, marks) : y - LinesApartMm + AirMm;
+        y = (_options.Bar ? Bar(scale, y, marks) : y - LinesApartMm + AirMm) + _options.FootMm;
         if (_options.EndOn)
         {
             marks.Add(new Group(EndOn(strung)) { MoveRightMm = _options.WidthMm - EndOnMm, MoveDownMm = Math.Max(0, (y - EndOnMm - TopWordMm) / 2), Class = "end-on" });

@@ -23,6 +23,9 @@ public sealed record StepFigureOptions
     /// <summary>Whether a bar says how long 10 mm are.</summary>
     public bool Bar { get; init; } = true;
 
+    /// <summary>White beneath beads and bar, for words that stand on the picture's foot, mm.</summary>
+    public double FootMm { get; init; }
+
     /// <summary>Whether the coil stands beside it, seen end-on, with where the step is on it.</summary>
     public bool EndOn { get; init; } = true;
 

@@ -163,6 +163,18 @@ public class CompositionTests
     }
 
     [Fact]
+    public void A_caption_on_the_pictures_foot_ends_with_the_picture_and_takes_no_height_of_its_own()
+    {
+        var figure = new Block.Figure(SampleDocument.Beads(80), "Beads") { Caption = "Figure 1" };
+        var (inside, beneath) = (Pages(figure with { CaptionIsInside = true }, new Block.Paragraph("Next"))[0], Pages(figure, new Block.Paragraph("Next"))[0]);
+        var drawn = inside.Marks.OfType<PageMark.Drawing>().Single();
+        var foot = drawn.Y + drawn.Picture.HeightMm * drawn.PointsPerMm;
+        Assert.Equal(foot - Set.Small.Leading + Set.Small.Drop, Find(inside, "Figure").Baseline, Exact);
+        Assert.Equal(Frame.X, Find(inside, "Figure").X, Exact);
+        Assert.Equal(Set.Small.Leading + 0.5 * A4.BasePoints, Find(beneath, "Next").Baseline - Find(inside, "Next").Baseline, Exact);
+    }
+
+    [Fact]
     public void Things_kept_together_move_to_the_next_page()
     {
         Block[] pair = [Paragraph(3, "Left"), Paragraph(3, "Right")];

@@ -179,13 +179,37 @@ public sealed partial class PatternDocumentTests : IDisposable
         Assert.Empty(strange.Single(f => f.Name == "pattern.html").Faults);
     }
 
+    [Theory]
+    [InlineData("a4"), InlineData("letter"), InlineData("large print")]
+    public void Each_step_stands_on_one_page_with_its_figure_and_pages_of_steps_are_well_filled(string setup)
+    {
+        var pdf = Pdf(Files(Full, Setups[setup]));
+        var steps = PatternSteps.Of(Full);
+        // The first figure is that of the ends; each step that strings has the next.
+        var figureOf = steps.Where(s => s.Strung is not null).Select((s, i) => (s.Number, Figure: i + 2)).ToDictionary(s => s.Number, s => s.Figure);
+        var pages = int.Parse(PageCount().Match(Programs.Output("pdfinfo", pdf)).Groups[1].Value, CultureInfo.InvariantCulture);
+        var seen = 0;
+        for (var page = 1; page <= pages; page++)
+        {
+            var at = page.ToString(CultureInfo.InvariantCulture);
+            var text = Programs.Output("pdftotext", "-f", at, "-l", at, "-raw", pdf, "-");
+            int[] numbers = [.. StepNumbers().Matches(text).Select(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)).Where(figureOf.ContainsKey)];
+            Assert.Equal(numbers.Select(n => figureOf[n]), FigureNumbers().Matches(text).Select(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)).Where(f => f > 1));
+            seen += numbers.Length;
+            // Eight steps and a heading fill a page of either paper; where fewer stand, others follow or precede them.
+            if (setup != "large print" && numbers.Length > 0 && numbers[0] > figureOf.Keys.Min() && numbers[^1] < figureOf.Keys.Max()) Assert.InRange(numbers.Length, 8, 12);
+        }
+        Assert.Equal(figureOf.Count, seen);
+    }
+
     // Where each figure's marks lie: new beads in full, those before pale to their left, the arrow after the last, all within the figure.
     [Theory]
     [MemberData(nameof(DrawnPieces.Names), MemberType = typeof(DrawnPieces))]
     public void Figures_show_what_is_new_after_what_is_done_and_nothing_beyond_their_edge(string name)
     {
+        const double FootMm = 6;
         var reckoned = DrawnPieces.Reckoned(name);
-        var drawing = new StepFigureDrawing(reckoned, new StepFigureOptions { WidthMm = 84, Typeface = HouseSans.Instance });
+        var drawing = new StepFigureDrawing(reckoned, new StepFigureOptions { WidthMm = 84, FootMm = FootMm, Typeface = HouseSans.Instance });
         foreach (var step in PatternSteps.Of(reckoned).Where(s => s.Strung is not null))
         {
             var picture = drawing.Of(step.Strung!);
@@ -193,8 +217,12 @@ public sealed partial class PatternDocumentTests : IDisposable
             Assert.Equal(step.Strung!.Beads, Stamps(picture.Marks));
             foreach (var mark in picture.Inked())
                 if (mark.Box(HouseSans.Instance) is { } box)
+                {
                     // Half a pen's width and a letter's side bearing may stand over.
                     Assert.True(box.LeftMm > -0.6 && box.RightMm < 84.6 && box.TopMm > -0.6 && box.BottomMm < picture.HeightMm + 0.6, $"{name} {step.Id} {mark.Class} {box}");
+                    // Its number stands on its foot, left of the little coil.
+                    Assert.True(box.BottomMm < picture.HeightMm - FootMm + 0.6 || box.LeftMm > 60, $"{name} {step.Id} {mark.Class} {box}");
+                }
             Assert.Single(picture.Inked(), m => m.Class.Split(' ').Contains("arrow"));
             Assert.True(step.Strung.First > 0 || picture.Inked().Any(m => m.Class.Split(' ').Contains("start")));
         }
@@ -204,6 +232,15 @@ public sealed partial class PatternDocumentTests : IDisposable
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
+
+    [GeneratedRegex(@"Pages:\s+(\d+)")]
+    private static partial Regex PageCount();
+
+    [GeneratedRegex(@"(?m)^(\d+)\.[\s\u00a0]")]
+    private static partial Regex StepNumbers();
+
+    [GeneratedRegex(@"(?m)^Figure (\d+)\s*$")]
+    private static partial Regex FigureNumbers();
 
     [GeneratedRegex(@"P \(block\) (?<n>\d+)\.[\s\u00a0]+(?<said>.*?)(?= [A-Z][A-Za-z0-9]* \((?:block|inline)\)| Div | Sect | Figure|$)")]
     private static partial Regex Sentences();

@@ -10,13 +10,13 @@ namespace Coilwright.Documents.Pages.Composition;
 /// <param name="fullWidth">Whether it is as wide as its room.</param>
 /// <param name="centred">Whether it stands in the middle of its room.</param>
 /// <param name="caption">Words beneath it; null for none.</param>
-/// <param name="gap">White between the two.</param>
-internal sealed class FigureFlow(Picture picture, string alt, double scale, bool fullWidth, bool centred, Flow? caption, double gap) : Flow
+/// <param name="gap">White between the two; null where the words stand on the picture's own foot.</param>
+internal sealed class FigureFlow(Picture picture, string alt, double scale, bool fullWidth, bool centred, Flow? caption, double? gap) : Flow
 {
     public override Taken? Take(Room room)
     {
         var words = caption?.Take(new Room(room.Width, double.MaxValue, true))?.Slab;
-        var beneath = words is null ? 0 : words.Height + gap;
+        var beneath = words is not null && gap is { } white ? words.Height + white : 0;
         var points = room.Width / picture.WidthMm;
         if (!fullWidth) points = Math.Min(points, scale);
         if (picture.HeightMm * points + beneath > room.Height)
@@ -33,7 +33,7 @@ internal sealed class FigureFlow(Picture picture, string alt, double scale, bool
         if (words is not null)
         {
             marks.Add(new PageMark.Open(Tag.Caption));
-            foreach (var mark in words.Marks) marks.Add(mark.Moved(0, height + gap));
+            foreach (var mark in words.Marks) marks.Add(mark.Moved(0, height + beneath - words.Height));
             marks.Add(PageMark.Close.It);
         }
         marks.Add(PageMark.Close.It);

@@ -56,7 +56,7 @@ internal sealed class Typesetter
             Before = 0.7 * _base,
             After = 1.1 * _base,
         },
-        Block.Figure figure => new FigureFlow(figure.Picture, figure.Alt, Point * _setup.Enlarged, figure.FullWidth, figure.IsCentred, Caption(figure.Caption), 0.5 * _base)
+        Block.Figure figure => new FigureFlow(figure.Picture, figure.Alt, Point * _setup.Enlarged, figure.FullWidth, figure.IsCentred, Caption(figure.Caption), figure.CaptionIsInside ? null : 0.5 * _base)
         {
             Before = 0.9 * _base,
             After = 1.1 * _base,

@@ -55,6 +55,7 @@ internal static class BenchServices
         services.AddSingleton<JobList>();
         services.AddHostedService(s => s.GetRequiredService<JobList>());
         services.AddSingleton<SheetMaker>();
+        services.AddSingleton<ErrataMaker>();
         services.AddSingleton<ExamplePieces>();
         services.AddSingleton<Catalogue>();
         services.AddHostedService<FirstPieceReady>();

@@ -63,7 +63,7 @@ public static class BenchHost
         app.UseStaticFiles(Scripts(options));
         app.MapStaticAssets();
         app.MapPieceFiles();
-        app.MapSheetFiles();
+        app.MapPaperFiles();
         app.MapBackupFile();
         app.MapJobFiles();
         app.MapStockFiles();

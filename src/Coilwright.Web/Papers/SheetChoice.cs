@@ -12,7 +12,7 @@ public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Langu
 {
     /// <summary>The choice as the part of an address after the question mark.</summary>
     public string Query => string.Create(CultureInfo.InvariantCulture,
-        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&language={Language.Code}&units={Language.Units.Word()}");
+        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&spare={Setup.InkSaving}&language={Language.Code}&units={Language.Units.Word()}");
 
     /// <summary>Reads a choice. What is missing or not understood is as usual: an address can be typed by anyone.</summary>
     /// <param name="query">The part of an address after the question mark.</param>
@@ -26,6 +26,7 @@ public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Langu
             Paper = Is("paper", Paper.Letter.Name) ? Paper.Letter : Paper.A4,
             LargePrint = Is("large", "true"),
             Greyscale = Is("grey", "true"),
+            InkSaving = Is("spare", "true"),
         };
         var units = Enum.GetValues<LengthUnits>().FirstOrDefault(u => Is("units", u.Word()));
         return new SheetChoice(wrist, setup, (Languages.Find(query["language"].ToString()) ?? Languages.English).In(units));

@@ -11,20 +11,31 @@ using Coilwright.Web.Hosting;
 
 namespace Coilwright.Web.Papers;
 
-/// <summary>The files of a piece's pattern sheet, or why they cannot be made.</summary>
+/// <summary>The files of a document, or why they cannot be made.</summary>
 /// <param name="Files">The files by the ending of their name, as <c>sheet.pdf</c>.</param>
 /// <param name="Faults">Why some could not be made; empty when all were.</param>
-public sealed record MadeSheet(ImmutableArray<DocumentFile> Files, ImmutableArray<Fault> Faults);
+public sealed record MadePaper(ImmutableArray<DocumentFile> Files, ImmutableArray<Fault> Faults)
+{
+    /// <summary>What came of making files: each fault once.</summary>
+    public static MadePaper Of(IEnumerable<DocumentFile> files)
+    {
+        ImmutableArray<DocumentFile> made = [.. files];
+        return new MadePaper(made, [.. made.SelectMany(f => f.Faults).Distinct()]);
+    }
 
-/// <summary>Has sheets made, and keeps the last few: a preview and the file that is saved after it are one making.</summary>
-/// <remarks>May be asked by many at once. One sheet is made at a time; a bench has one maker.</remarks>
+    /// <summary>The file whose name ends so; null where it could not be made.</summary>
+    public DocumentFile? Find(string ending) => Files.FirstOrDefault(f => f.Name.EndsWith(ending, StringComparison.Ordinal) && f.Faults.IsEmpty);
+}
+
+/// <summary>Has a piece's documents made, and keeps the last few: a preview and the file that is saved after it are one making.</summary>
+/// <remarks>May be asked by many at once. One is made at a time; a bench has one maker.</remarks>
 public sealed class SheetMaker(Reckoner reckoner) : IDisposable
 {
     private const int Kept = 6;
     private readonly SemaphoreSlim _one = new(1, 1);
     private readonly Lock _gate = new();
     private (Guid Id, long Revision, Sizes Sizes)? _sizes;
-    private readonly LinkedList<((Guid, long, string) Key, MadeSheet Sheet)> _last = [];
+    private readonly LinkedList<((string, Guid, long, string) Key, MadePaper Paper)> _last = [];
 
     /// <summary>Forgets all: what is on the shelf is no longer what it was.</summary>
     public async Task ForgetAsync()
@@ -35,16 +46,16 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
         _one.Release();
     }
 
-    /// <summary>The sheet of a piece as it lies on the shelf.</summary>
-    public async Task<MadeSheet> OfAsync(ShelvedPiece piece, SheetChoice choice, CancellationToken cancel = default)
+    /// <summary>A document of a piece as it lies on the shelf.</summary>
+    public async Task<MadePaper> OfAsync(DocumentKind kind, ShelvedPiece piece, SheetChoice choice, CancellationToken cancel = default)
     {
         await _one.WaitAsync(cancel);
         try
         {
-            var key = (piece.Id, piece.Revision, choice.Query);
+            var key = (kind.Name, piece.Id, piece.Revision, choice.Query);
             for (var node = _last.First; node is not null; node = node.Next)
-                if (node.Value.Key == key) return node.Value.Sheet;
-            var made = await Task.Run(() => Make(piece, choice), cancel);
+                if (node.Value.Key == key) return node.Value.Paper;
+            var made = await Task.Run(() => Make(kind, piece, choice), cancel);
             _last.AddFirst((key, made));
             if (_last.Count > Kept) _last.RemoveLast();
             return made;
@@ -77,13 +88,9 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
         }
     }
 
-    /// <summary>Makes a sheet here and now, for whoever has time. Nothing of it is kept.</summary>
-    public MadeSheet Make(ShelvedPiece piece, SheetChoice choice)
-    {
-        var reckoned = reckoner.Reckon(piece, choice.WristMm);
-        ImmutableArray<DocumentFile> files = [.. DocumentFiles.Of(DocumentKinds.PatternSheet, reckoned, choice.Setup, choice.Language, SizesOf(piece))];
-        return new MadeSheet(files, [.. files.SelectMany(f => f.Faults).Distinct()]);
-    }
+    /// <summary>Makes a document here and now, for whoever has time. Nothing of it is kept.</summary>
+    public MadePaper Make(DocumentKind kind, ShelvedPiece piece, SheetChoice choice) =>
+        MadePaper.Of(DocumentFiles.Of(kind, reckoner.Reckon(piece, choice.WristMm), choice.Setup, choice.Language, SizesOf(piece)));
 
     // The sizes of a piece are the same on every paper and in every language.
     private Sizes? SizesOf(ShelvedPiece piece)

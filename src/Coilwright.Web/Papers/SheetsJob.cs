@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.IO.Compression;
 using Coilwright.Core.Faults;
+using Coilwright.Documents;
 using Coilwright.Documents.Pages;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Hosting;
@@ -36,9 +37,9 @@ public sealed record SheetsJob(SheetMaker Maker, ImmutableArray<(ShelvedPiece Pi
                 hand.Cancel.ThrowIfCancellationRequested();
                 hand.Report((double)i / Sheets.Length, new SheetsSoFar(made, Sheets.Length));
                 var (piece, choice) = Sheets[i];
-                var sheet = Maker.Make(piece, choice);
+                var sheet = Maker.Make(DocumentKinds.PatternSheet, piece, choice);
                 foreach (var fault in sheet.Faults) notMade.Add((piece.Piece.Title, fault));
-                if (sheet.Files.FirstOrDefault(f => f.Name.EndsWith(".pdf", StringComparison.Ordinal) && f.Faults.IsEmpty) is not { } pdf) continue;
+                if (sheet.Find(".pdf") is not { } pdf) continue;
                 using (var entry = zip.CreateEntry(Free(NameOf(piece, choice), names), CompressionLevel.Fastest).Open()) entry.Write(pdf.Bytes.Span);
                 made++;
             }

@@ -33,6 +33,12 @@ public sealed record BenchWords
     /// <summary>The page where the pattern is written.</summary>
     public required PatternPageWords PatternPage { get; init; }
 
+    /// <summary>The written pattern on paper.</summary>
+    public required PatternPaperWords PatternPaper { get; init; }
+
+    /// <summary>What is wrong in an earlier version of a pattern.</summary>
+    public required ErrataPageWords Errata { get; init; }
+
     /// <summary>What she does to the order, and what the bench says to it.</summary>
     public required EditWords Edit { get; init; }
 

@@ -36,6 +36,15 @@ public sealed record SheetPageWords
     /// <summary>In greys.</summary>
     public required string InkGrey { get; init; }
 
+    /// <summary>How much ink.</summary>
+    public required string Amount { get; init; }
+
+    /// <summary>As drawn.</summary>
+    public required string AmountUsual { get; init; }
+
+    /// <summary>Areas hardly tinted.</summary>
+    public required string AmountSpared { get; init; }
+
     /// <summary>Saves it for printing.</summary>
     public required string SavePdf { get; init; }
 

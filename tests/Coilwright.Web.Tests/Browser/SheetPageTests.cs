@@ -56,7 +56,7 @@ public sealed class SheetPageTests(BenchInBrowser bench)
         using var answer = await client.GetAsync(new Uri(bench.Address, look));
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
-        Assert.Equal(SheetFiles.PreviewPolicy, policy);
+        Assert.Equal(PaperFiles.PreviewPolicy, policy);
         Assert.DoesNotContain("script", policy, StringComparison.Ordinal);
         Assert.Equal("SAMEORIGIN", Assert.Single(answer.Headers.GetValues("X-Frame-Options")));
         Assert.DoesNotContain("<script", await answer.Content.ReadAsStringAsync(), StringComparison.OrdinalIgnoreCase);

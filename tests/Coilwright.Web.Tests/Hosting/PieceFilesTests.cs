@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Net;
+using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Coilwright.Storage;
@@ -35,6 +36,25 @@ public sealed partial class PieceFilesTests(RunningBench bench) : IClassFixture<
     }
 
     [Fact]
+    public async Task A_pattern_and_its_pack_are_saved_as_they_are_asked_for()
+    {
+        var piece = await FirstPiece();
+        const string how = "?paper=letter&language=de&large=true&grey=true&spare=true";
+        using var pdf = await Client.GetAsync(new Uri(bench.Address, piece + "/pattern/pattern.pdf" + how));
+        Assert.Equal(("application/pdf", "Tidewrack-pattern.pdf"), (pdf.Content.Headers.ContentType!.MediaType, pdf.Content.Headers.ContentDisposition!.FileName));
+        Assert.Contains("/MediaBox[0 0 612 792]", Encoding.Latin1.GetString(await pdf.Content.ReadAsByteArrayAsync()), StringComparison.Ordinal);
+        using var pack = new ZipArchive(await Client.GetStreamAsync(new Uri(bench.Address, piece + "/pattern/publish.zip" + how)));
+        using var manifest = await JsonDocument.ParseAsync(pack.GetEntry("manifest.json")!.Open());
+        Assert.All(["largePrint", "greyscale", "inkSaving"], name => Assert.True(manifest.RootElement.GetProperty(name).GetBoolean()));
+        // The page that is saved is the one in the pack, and the one that is looked at.
+        using var packed = new StreamReader(pack.GetEntry("Tidewrack-pattern.html")!.Open());
+        var saved = await Client.GetStringAsync(new Uri(bench.Address, piece + "/pattern/pattern.html" + how));
+        Assert.Equal(await packed.ReadToEndAsync(), saved);
+        Assert.Equal(saved, await Client.GetStringAsync(new Uri(bench.Address, piece + "/pattern/look.html" + how)));
+        Assert.Contains("lang=\"de\"", saved, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_pieces_rows_are_a_picture_that_may_be_kept()
     {
         using var answer = await Client.GetAsync(new Uri(bench.Address, await FirstPiece() + "/rows/1.svg"));
@@ -54,10 +74,24 @@ public sealed partial class PieceFilesTests(RunningBench bench) : IClassFixture<
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/file")]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/rows/1.svg")]
     [InlineData("/piece/00000000-0000-0000-0000-000000000000/sheet/publish.zip")]
+    [InlineData("/piece/00000000-0000-0000-0000-000000000000/pattern/pattern.pdf")]
+    [InlineData("/piece/00000000-0000-0000-0000-000000000000/pattern/errata/errata.pdf?old=1&new=1")]
     [InlineData("/piece/../../etc/passwd/file")]
     public async Task What_is_not_there_is_not_found(string path)
     {
         using var answer = await Client.GetAsync(new Uri(bench.Address, path));
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("?old=1")]
+    [InlineData("?old=1&new=99")]
+    [InlineData("?old=0&new=1")]
+    [InlineData("?old=-1&new=x")]
+    public async Task Corrections_between_states_that_the_shelf_has_not_are_not_found(string query)
+    {
+        using var answer = await Client.GetAsync(new Uri(bench.Address, await FirstPiece() + "/pattern/errata/errata.pdf" + query));
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 

@@ -15,6 +15,8 @@ internal static class EnglishBench
         Sheet = EnglishBenchSheet.Make(),
         Stringing = EnglishBenchStringing.Make(),
         PatternPage = EnglishBenchPatternPage.Make(),
+        PatternPaper = EnglishBenchPatternPaper.Make(),
+        Errata = EnglishBenchErrata.Make(),
         Edit = EnglishBenchEdit.Make(),
         Form = EnglishBenchForm.Make(),
         BeadForm = EnglishBenchBeadForm.Make(),

@@ -15,6 +15,8 @@ internal static class GermanBench
         Sheet = GermanBenchSheet.Make(),
         Stringing = GermanBenchStringing.Make(),
         PatternPage = GermanBenchPatternPage.Make(),
+        PatternPaper = GermanBenchPatternPaper.Make(),
+        Errata = GermanBenchErrata.Make(),
         Edit = GermanBenchEdit.Make(),
         Form = GermanBenchForm.Make(),
         BeadForm = GermanBenchBeadForm.Make(),

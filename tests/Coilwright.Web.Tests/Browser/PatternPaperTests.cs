@@ -1,0 +1,81 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Coilwright.Web.Tests.Components;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>The written pattern on paper, and the corrections to a version that people have. With a bench of its own, as the pieces change.</summary>
+public sealed partial class PatternPaperTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
+{
+    // A whole pattern is set meanwhile, with a figure for every step: longer than a page takes that is only drawn anew.
+    private const int MadeMs = 30_000;
+
+    private static ILocator Shown(IPage page) => page.FrameLocator(".paper-look").Locator("body");
+
+    private static ILocator Link(IPage page, string name) => page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = name, Exact = true });
+
+    private static Task ShowsAsync(IPage page, string words) => Expect(Shown(page)).ToContainTextAsync(words, new LocatorAssertionsToContainTextOptions { Timeout = MadeMs });
+
+    private static Task LeadsToAsync(ILocator link, Regex address) => Expect(link).ToHaveAttributeAsync("href", address, new LocatorAssertionsToHaveAttributeOptions { Timeout = MadeMs });
+
+    private static async Task<string> SavedAsync(IPage page, ILocator link, string name)
+    {
+        var download = await page.RunAndWaitForDownloadAsync(() => link.ClickAsync());
+        Assert.Equal(name, download.SuggestedFilename);
+        return Encoding.Latin1.GetString(await File.ReadAllBytesAsync(await download.PathAsync()));
+    }
+
+    [Fact]
+    public async Task It_is_shown_and_saved_on_the_paper_and_in_the_language_that_were_chosen()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Examples.Boardwalk) + "/pattern");
+        await Link(page, "Pattern on paper").ClickAsync();
+        await ShowsAsync(page, "At a glance");
+        await page.GetByLabel("US letter").CheckAsync();
+        await page.GetByLabel("large print").CheckAsync();
+        await page.GetByLabel("greys").CheckAsync();
+        await page.GetByLabel("sparing").CheckAsync();
+        await page.GetByRole(AriaRole.Group, new PageGetByRoleOptions { Name = "Language of the pattern" }).GetByLabel("Deutsch").CheckAsync();
+        await LeadsToAsync(Link(page, "Save the PDF to print"), Chosen());
+        await LeadsToAsync(Link(page, "Save as a web page"), Chosen());
+        await LeadsToAsync(Link(page, "Save the publish pack"), Chosen());
+        await ShowsAsync(page, "Auf einen Blick");
+        Assert.Contains("/MediaBox[0 0 612 792]", await SavedAsync(page, Link(page, "Save the PDF to print"), "Boardwalk-pattern.pdf"), StringComparison.Ordinal);
+        await Barriers.NoneAsync(page, frames: false);
+    }
+
+    [Fact]
+    public async Task Two_versions_are_chosen_and_what_differs_is_shown_and_saved()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Tablet);
+        var page = visit.Page;
+        var piece = await visit.BringAsync(Examples.Boardwalk);
+        await visit.OpenAsync(piece + "/pattern/errata");
+        await Expect(page.GetByText("There is only one version so far.")).ToBeVisibleAsync();
+        await visit.OpenAsync(piece + "/pattern");
+        var step = page.Locator(".pattern-step[data-step='3']");
+        await step.GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Say it in your own words" }).ClickAsync();
+        await step.Locator("textarea").FillAsync("Begin with the dark ones.");
+        await step.Locator("textarea").PressAsync("Tab");
+        await Expect(page.Button("Take back")).ToBeEnabledAsync();
+        await Link(page, "Corrections").ClickAsync();
+        await ShowsAsync(page, "Begin with the dark ones.");
+        var save = Link(page, "Save the PDF to print");
+        await LeadsToAsync(save, FirstToSecond());
+        Assert.StartsWith("%PDF-", await SavedAsync(page, save, "Boardwalk-errata.pdf"), StringComparison.Ordinal);
+        await page.GetByLabel("The version that people have").SelectOptionAsync("2");
+        await Expect(page).ToHaveURLAsync(new Regex("old=2&new=2$"));
+        await ShowsAsync(page, "There is nothing to correct");
+        await Barriers.NoneAsync(page, frames: false);
+    }
+
+    [GeneratedRegex("paper=letter&large=True&grey=True&spare=True&language=de")]
+    private static partial Regex Chosen();
+
+    [GeneratedRegex("old=1&new=2$")]
+    private static partial Regex FirstToSecond();
+}

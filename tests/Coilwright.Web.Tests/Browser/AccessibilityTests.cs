@@ -1,4 +1,5 @@
 using Coilwright.Wording;
+using static Microsoft.Playwright.Assertions;
 
 namespace Coilwright.Web.Tests.Browser;
 
@@ -8,10 +9,10 @@ namespace Coilwright.Web.Tests.Browser;
 public sealed class AccessibilityTests(BenchInBrowser bench)
 {
     // The addresses of a piece's own pages have its name in them, which is another on every shelf: they are come to from the bench.
-    private const string OfPiece = "/piece/.../", Sheet = OfPiece + "sheet";
+    private const string OfPiece = "/piece/.../", Sheet = OfPiece + "sheet", Pattern = OfPiece + "pattern/paper", Errata = OfPiece + "pattern/errata";
 
     private static readonly string[] Pages =
-        ["/", "/pieces", "/shop", "/cut", "/kit", "/price", "/stock", "/tray", "/selling", "/quote", "/batch", "/made", "/shows", "/backup", Sheet, OfPiece + "ideas", OfPiece + "sizes", OfPiece + "history", OfPiece + "compare", OfPiece + "trials", OfPiece + "string", OfPiece + "pattern", OfPiece + "coil", "/no-such-page"];
+        ["/", "/pieces", "/shop", "/cut", "/kit", "/price", "/stock", "/tray", "/selling", "/quote", "/batch", "/made", "/shows", "/backup", Sheet, OfPiece + "ideas", OfPiece + "sizes", OfPiece + "history", OfPiece + "compare", OfPiece + "trials", OfPiece + "string", OfPiece + "pattern", Pattern, Errata, OfPiece + "coil", "/no-such-page"];
 
     public static TheoryData<string, Light, bool, string> Views()
     {
@@ -34,8 +35,53 @@ public sealed class AccessibilityTests(BenchInBrowser bench)
         var missing = path == "/no-such-page";
         if (missing) visit.Expect("404");
         await visit.OpenAsync(path.StartsWith(OfPiece, StringComparison.Ordinal) ? await bench.PageOfPieceAsync(visit, path[OfPiece.Length..]) : path);
-        if (path == Sheet) await visit.Page.FrameLocator(".paper-look").Locator("h1").WaitForAsync();
+        if (path is Sheet or Pattern) await visit.Page.FrameLocator(".paper-look").Locator("h1").WaitForAsync();
         // What stands in the frame runs no script, so axe could only wait for it; it is looked at as a document of its own.
-        await Barriers.NoneAsync(visit.Page, frames: path != Sheet);
+        await Barriers.NoneAsync(visit.Page, frames: path is not (Sheet or Pattern or Errata));
+    }
+
+    [Theory]
+    [InlineData(true, Light.Day, "en"), InlineData(true, Light.Evening, "de"), InlineData(false, Light.Day, "de"), InlineData(false, Light.Evening, "en")]
+    public async Task What_a_word_of_the_head_or_of_a_piece_opens_has_no_barriers(bool phone, Light light, string language)
+    {
+        await using var visit = await bench.VisitAsync(phone ? Screen.Phone : Screen.Desktop, light, language: language);
+        var page = visit.Page;
+        await visit.OpenAsync();
+        var (groups, open) = (page.Locator(".head summary"), page.Locator(".nav-group[open]"));
+        for (var i = 0; i < await groups.CountAsync(); i++)
+        {
+            await groups.Nth(i).FocusAsync();
+            await page.Keyboard.PressAsync("Enter");
+            await Expect(open).ToHaveCountAsync(1);
+            // What lies beneath an open group is not to be tapped meanwhile: the group alone is looked at.
+            await Barriers.NoneAsync(page, within: ".nav-group[open]");
+            await page.Keyboard.PressAsync("Escape");
+            await Expect(open).ToHaveCountAsync(0);
+        }
+        var taps = page.Locator(".piece-tap");
+        await Expect(taps).ToHaveCountAsync(3);
+        for (var i = 0; i < 3; i++)
+        {
+            var links = page.Locator(".piece-links").Nth(i);
+            if (phone)
+            {
+                await Expect(links).ToBeHiddenAsync();
+                await taps.Nth(i).FocusAsync();
+                await page.Keyboard.PressAsync("Enter");
+                await Expect(page.Locator(".piece-groups .is-open")).ToHaveCountAsync(1);
+            }
+            else
+            {
+                await Expect(taps.Nth(i)).ToBeHiddenAsync();
+            }
+            await Expect(links).ToBeVisibleAsync();
+            await Barriers.NoneAsync(page);
+        }
+        if (!phone) return;
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".piece-groups .is-open")).ToHaveCountAsync(0);
+        // On a page of the piece its own group is open.
+        await visit.OpenAsync((await page.Locator(".piece-pages a[href$='/history']").GetAttributeAsync("href"))!);
+        await Expect(page.Locator(".piece-groups .is-open a[aria-current='page']")).ToBeVisibleAsync();
     }
 }

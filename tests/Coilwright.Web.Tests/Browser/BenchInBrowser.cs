@@ -9,7 +9,7 @@ namespace Coilwright.Web.Tests.Browser;
 public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
 {
     private readonly RunningBench _bench = new();
-    private string[]? _ofPiece;
+    private string? _ofPiece;
 
     public Uri Address => _bench.Address;
 
@@ -37,12 +37,11 @@ public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
     {
         if (_ofPiece is null)
         {
+            const string one = "history";
             await visit.OpenAsync();
-            var links = visit.Page.Locator(".piece-pages a");
-            await links.First.WaitForAsync();
-            _ofPiece = await links.EvaluateAllAsync<string[]>("all => all.map(a => a.getAttribute('href'))");
+            _ofPiece = (await visit.Page.Locator($".piece-pages a[href$='/{one}']").GetAttributeAsync("href"))![..^one.Length];
         }
-        return _ofPiece.Single(a => a.EndsWith("/" + page, StringComparison.Ordinal));
+        return _ofPiece + page;
     }
 
     public ValueTask DisposeAsync() => _bench.DisposeAsync();

@@ -13,7 +13,7 @@ public sealed class JobsTests(BenchInBrowser bench) : IClassFixture<BenchInBrows
     {
         var visit = await bench.VisitAsync(screen);
         await visit.OpenAsync();
-        await visit.OpenAsync((await visit.Page.Locator(".piece-papers a").GetAttributeAsync("href"))!);
+        await visit.OpenAsync((await visit.Page.Locator(".piece-pages a[href$='/sheet']").GetAttributeAsync("href"))!);
         return visit;
     }
 

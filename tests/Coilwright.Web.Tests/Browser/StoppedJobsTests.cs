@@ -12,7 +12,7 @@ public sealed class StoppedJobsTests(BenchInBrowser bench) : IClassFixture<Bench
     {
         var visit = await bench.VisitAsync(screen, light);
         await visit.OpenAsync();
-        await visit.OpenAsync((await visit.Page.Locator(".piece-papers a").GetAttributeAsync("href"))!);
+        await visit.OpenAsync((await visit.Page.Locator(".piece-pages a[href$='/sheet']").GetAttributeAsync("href"))!);
         return visit;
     }
 

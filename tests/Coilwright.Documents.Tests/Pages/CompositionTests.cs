@@ -258,6 +258,15 @@ public class CompositionTests
     }
 
     [Fact]
+    public void Where_ink_is_spared_a_note_stands_at_the_same_place_without_its_ground()
+    {
+        var note = new Block.Note("Mind", [new Block.Paragraph("Words")]);
+        ComposedPage usual = Pages(note)[0], spared = Pages(new PageSetup { InkSaving = true }, note)[0];
+        Assert.Equal(usual.Marks.OfType<PageMark.Fill>().Skip(1), spared.Marks.OfType<PageMark.Fill>());
+        Assert.Equal(Letters(usual), Letters(spared));
+    }
+
+    [Fact]
     public void Numbers_of_a_list_end_on_one_line_and_its_words_begin_on_one()
     {
         var page = Pages(new Block.List(ListKind.Numbered, ["a", "b"]) { First = 9 })[0];

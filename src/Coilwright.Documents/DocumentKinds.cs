@@ -32,7 +32,10 @@ public static class DocumentKinds
         new("pattern", (reckoned, sizes, setup, language) => PatternDocument.Of(reckoned, sizes, colourways, setup, language), (_, _) => []);
 
     /// <summary>Those that are sold with a piece, in the order in which they are told.</summary>
-    public static ImmutableArray<DocumentKind> All { get; } = [Pattern(), PatternSheet];
+    public static ImmutableArray<DocumentKind> All { get; } = Sold([]);
+
+    /// <summary>The same, with the same order in other colours in the pattern.</summary>
+    public static ImmutableArray<DocumentKind> Sold(ImmutableArray<Piece> colourways) => [Pattern(colourways), PatternSheet];
 }
 
 /// <summary>One file of a document.</summary>

@@ -57,6 +57,19 @@ public class PublishTests
             Assert.Equal(picture.Crc32, other.GetEntry(picture.FullName)!.Crc32);
     }
 
+    [Fact]
+    public void Colourways_stand_in_its_pattern_and_another_order_is_none()
+    {
+        using var folder = new OwnFolder();
+        var dusk = folder.Write("dusk.piece.json", File.ReadAllText(Path.Combine(TheProgram.Root, TheProgram.Example("boardwalk"))).Replace("\"Boardwalk\"", "\"Boardwalk at dusk\"", StringComparison.Ordinal));
+        Assert.Equal(0, TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["b.zip"], .. Small, "--colourway", dusk]).Code);
+        using (var zip = ZipFile.OpenRead(folder["b.zip"])) Assert.Contains("Boardwalk at dusk", Text(zip, "boardwalk-pattern.html"), StringComparison.Ordinal);
+        var ran = TheProgram.Run(["publish", TheProgram.Example("boardwalk"), "--out", folder["none.zip"], .. Small, "--colourway", TheProgram.Example("tidewrack")]);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Contains("Tidewrack", ran.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder["none.zip"]));
+    }
+
     private static string Text(ZipArchive zip, string name)
     {
         using var reader = new StreamReader(zip.GetEntry(name)!.Open());

@@ -4,10 +4,8 @@ using Coilwright.Cli.Calling;
 using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Making;
-using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents;
-using Coilwright.Storage;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Commands;
@@ -19,13 +17,13 @@ internal static class PatternCommand
     {
         var words = output.Language.Help;
         var options = new DocumentOptions(output.Language);
-        var colourway = new Option<string[]>("--colourway") { Description = words.PatternColourway, HelpName = "PIECE" };
+        var colourway = ColourwayOption.Make(output.Language);
         var command = options.Verb("pattern", words.Pattern, colourway);
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             if (options.Read(parsed, command, faults) is not { } asked) return output.Fail(faults, null);
-            var (others, wrong, file) = Colourways(asked.Path, parsed.GetValue(colourway) ?? []);
+            var (others, wrong, file) = ColourwayOption.Read(asked.Path, parsed.GetValue(colourway) ?? []);
             if (!wrong.IsEmpty) return output.Fail(wrong, file);
             var made = await asked.WriteAsync(DocumentKinds.Pattern(others), output.Language, cancel).ConfigureAwait(false);
             if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
@@ -39,25 +37,6 @@ internal static class PatternCommand
                 : output.Answer(Said(reckoned, made.Written, found, output.Language), code);
         });
         return command;
-    }
-
-    private static (ImmutableArray<Piece> Pieces, ImmutableArray<Fault> Faults, string? File) Colourways(string path, string[] files)
-    {
-        if (files.Length == 0) return ([], [], null);
-        var data = DataFiles.LoadDefault();
-        if (data.Data is not { } known) return ([], [.. data.Faults], null);
-        var read = PieceFile.ReadFrom(path, known);
-        if (read.Piece is not { } piece) return ([], [.. read.Faults], path);
-        var pieces = ImmutableArray.CreateBuilder<Piece>();
-        foreach (var file in files)
-        {
-            var other = PieceFile.ReadFrom(file, known);
-            if (other.Piece is not { } colourway) return ([], [.. other.Faults], file);
-            if (!colourway.Order.Kinds.SequenceEqual(piece.Order.Kinds) || colourway.Beads.Length != piece.Beads.Length)
-                return ([], [Fault.Of(FaultCodes.ColourwayOther, "order", colourway.Title)], file);
-            pieces.Add(colourway);
-        }
-        return (pieces.ToImmutable(), [], null);
     }
 
     private static string Said(Reckoned reckoned, ImmutableArray<string> written, ImmutableArray<ProofOfText> found, Language language)

@@ -8,6 +8,10 @@ namespace Coilwright.Core.Editing;
 /// <summary>A piece again in other colours: another piece of the same order.</summary>
 public static class Colourway
 {
+    /// <summary>Whether a piece is another one again: it strings the same order, and lists its beads in the same order, so that place by place they stand for each other.</summary>
+    /// <remarks>Colours may be alike, and sizes may differ: that is for its maker to judge.</remarks>
+    public static bool Is(Piece other, Piece piece) => other.Beads.Length == piece.Beads.Length && other.Order.Kinds.SequenceEqual(piece.Order.Kinds);
+
     /// <summary>The piece with some kinds in other colours.</summary>
     /// <remarks>Sizes stay as they are described. What is of the very beads and wire in the maker's hand stays behind: the lots of the kinds that change
     /// colour, the rows that were measured with such beads, and the wire that was cut.</remarks>

@@ -5,6 +5,7 @@ using Coilwright.Core.Colour;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Listings;
+using Coilwright.Core.Pieces;
 using Coilwright.Core.Scenes;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
@@ -29,6 +30,9 @@ public sealed record PackRequest
 
     /// <summary>What the design takes on other wrists; null leaves that out.</summary>
     public Sizes? Sizes { get; init; }
+
+    /// <summary>The same order in other colours, for the pattern.</summary>
+    public ImmutableArray<Piece> Colourways { get; init; } = [];
 
     /// <summary>How its documents are printed. Pictures are for shops, and stay in full colour.</summary>
     public PageSetup Setup { get; init; } = new();
@@ -97,7 +101,7 @@ public static class PublishPack
     private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Documents(PackRequest request, CancellationToken cancel)
     {
         var words = request.Language.Publish;
-        foreach (var kind in DocumentKinds.All)
+        foreach (var kind in DocumentKinds.Sold(request.Colourways))
             foreach (var file in DocumentFiles.Pages(kind, request.Listing.Reckoned, request.Setup, request.Language, request.Sizes))
             {
                 cancel.ThrowIfCancellationRequested();

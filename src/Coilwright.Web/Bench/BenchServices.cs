@@ -56,6 +56,7 @@ internal static class BenchServices
         services.AddHostedService(s => s.GetRequiredService<JobList>());
         services.AddSingleton<SheetMaker>();
         services.AddSingleton<ErrataMaker>();
+        services.AddSingleton<Colourways>();
         services.AddSingleton<ExamplePieces>();
         services.AddSingleton<Catalogue>();
         services.AddHostedService<FirstPieceReady>();

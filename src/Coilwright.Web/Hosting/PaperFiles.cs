@@ -18,10 +18,10 @@ internal static class PaperFiles
     /// <summary>Adds the addresses.</summary>
     public static void MapPaperFiles(this IEndpointRouteBuilder routes)
     {
-        foreach (var kind in DocumentKinds.All)
+        foreach (var kind in DocumentKinds.All.Select(k => k.Name))
         {
-            routes.MapPaper($"/piece/{{id:guid}}/{kind.Name}", kind.Name, (id, http, cancel) => MadeAsync(kind, id, http, cancel));
-            routes.MapGet($"/piece/{{id:guid}}/{kind.Name}/publish.zip", PackAsync);
+            routes.MapPaper($"/piece/{{id:guid}}/{kind}", kind, (id, http, cancel) => MadeAsync(kind, id, http, cancel));
+            routes.MapGet($"/piece/{{id:guid}}/{kind}/publish.zip", PackAsync);
         }
         routes.MapPaper("/piece/{id:guid}/pattern/errata", "errata", ErrataAsync);
     }
@@ -43,10 +43,12 @@ internal static class PaperFiles
     }
 
     // What cannot be made is told on the page that asks for it; here it is simply not there.
-    private static async Task<(string Title, MadePaper Made)?> MadeAsync(DocumentKind kind, Guid id, HttpContext http, CancellationToken cancel)
+    private static async Task<(string Title, MadePaper Made)?> MadeAsync(string kind, Guid id, HttpContext http, CancellationToken cancel)
     {
         if (await Get<IPieceShelf>(http).OpenAsync(id, cancel) is not { } shelved) return null;
-        return (shelved.Piece.Title, await Get<SheetMaker>(http).OfAsync(kind, shelved, SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm), cancel));
+        var choice = SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm);
+        var colourways = await Get<Colourways>(http).NamedAsync(shelved.Piece, choice.Colourways, cancel);
+        return (shelved.Piece.Title, await Get<SheetMaker>(http).OfAsync(DocumentKinds.Sold(colourways).Single(k => k.Name == kind), shelved, choice, cancel));
     }
 
     private static async Task<(string Title, MadePaper Made)?> ErrataAsync(Guid id, HttpContext http, CancellationToken cancel)
@@ -56,10 +58,11 @@ internal static class PaperFiles
         return made is null ? null : (shelved.Piece.Title, made);
     }
 
-    private static async Task<IResult> PackAsync(Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, CautionData cautions, CancellationToken cancel)
+    private static async Task<IResult> PackAsync(Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, Colourways colourways, CautionData cautions, CancellationToken cancel)
     {
         if (await shelf.OpenAsync(id, cancel) is not { } shelved) return Results.NotFound();
-        var made = await maker.PackAsync(shelved, SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm), cautions, cancel);
+        var choice = SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm);
+        var made = await maker.PackAsync(shelved, await colourways.NamedAsync(shelved.Piece, choice.Colourways, cancel), choice, cautions, cancel);
         return made.Faults.IsEmpty ? Results.Bytes(made.Zip, "application/zip", PieceFiles.FileName(shelved.Piece.Title) + ".zip") : Results.NotFound();
     }
 

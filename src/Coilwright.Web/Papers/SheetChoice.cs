@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Documents.Pages;
 using Coilwright.Wording;
@@ -10,9 +11,15 @@ namespace Coilwright.Web.Papers;
 /// <param name="Language">Its language, in the units of its lengths.</param>
 public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Language)
 {
+    // More would be no table that fits a page.
+    private const int MostColourways = 12;
+
+    /// <summary>What the written pattern shows as its colourways.</summary>
+    public ImmutableArray<ColourwayState> Colourways { get; init; } = [];
+
     /// <summary>The choice as the part of an address after the question mark.</summary>
     public string Query => string.Create(CultureInfo.InvariantCulture,
-        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&spare={Setup.InkSaving}&language={Language.Code}&units={Language.Units.Word()}");
+        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&spare={Setup.InkSaving}&language={Language.Code}&units={Language.Units.Word()}{string.Concat(Colourways.Select(c => "&with=" + c.Text))}");
 
     /// <summary>Reads a choice. What is missing or not understood is as usual: an address can be typed by anyone.</summary>
     /// <param name="query">The part of an address after the question mark.</param>
@@ -29,7 +36,10 @@ public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Langu
             InkSaving = Is("spare", "true"),
         };
         var units = Enum.GetValues<LengthUnits>().FirstOrDefault(u => Is("units", u.Word()));
-        return new SheetChoice(wrist, setup, (Languages.Find(query["language"].ToString()) ?? Languages.English).In(units));
+        return new SheetChoice(wrist, setup, (Languages.Find(query["language"].ToString()) ?? Languages.English).In(units))
+        {
+            Colourways = [.. query["with"].Select(ColourwayState.Read).OfType<ColourwayState>().Distinct().Take(MostColourways)],
+        };
 
         bool Is(string name, string value) => string.Equals(query[name], value, StringComparison.OrdinalIgnoreCase);
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Listings;
+using Coilwright.Core.Pieces;
 using Coilwright.Documents;
 using Coilwright.Documents.Packs;
 using Coilwright.Storage;
@@ -67,7 +68,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
     }
 
     /// <summary>Everything to sell the piece's pattern with, made for its wearer's own wrist. Nothing of it is kept.</summary>
-    public async Task<MadePack> PackAsync(ShelvedPiece piece, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
+    public async Task<MadePack> PackAsync(ShelvedPiece piece, ImmutableArray<Piece> colourways, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
     {
         await _one.WaitAsync(cancel);
         try
@@ -76,6 +77,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
             {
                 Listing = Listing.Of(reckoner.Reckon(piece, piece.Piece.Wearer.WristMm), cautions.SmallParts),
                 Sizes = SizesOf(piece),
+                Colourways = colourways,
                 Setup = choice.Setup,
                 Language = choice.Language,
                 Stem = PieceFiles.FileName(piece.Piece.Title),

@@ -12,6 +12,9 @@ public sealed record PatternPaperWords
     /// <summary>Which language it is in.</summary>
     public required string Language { get; init; }
 
+    /// <summary>Which other pieces it shows as its colourways.</summary>
+    public required string Colourways { get; init; }
+
     /// <summary>Name of the pattern in the page, as read aloud.</summary>
     public required string Look { get; init; }
 

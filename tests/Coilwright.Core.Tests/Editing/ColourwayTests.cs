@@ -38,5 +38,15 @@ public class ColourwayTests
     }
 
     [Fact]
+    public void A_piece_in_other_colours_is_its_colourway_and_one_of_another_order_or_with_another_bead_is_none()
+    {
+        Assert.True(Colourway.Is(In("round", Red), Piece));
+        Assert.True(Colourway.Is(Piece, In("round", Red)));
+        Assert.False(Colourway.Is(Piece with { Order = new([.. Piece.Order.Kinds.Reverse()], []) }, Piece));
+        Assert.False(Colourway.Is(Piece with { Order = new([.. Piece.Order.Kinds.Skip(1)], []) }, Piece));
+        Assert.False(Colourway.Is(Piece with { Beads = Piece.Beads.Add(SamplePieces.Bead("moon", "round", 5)) }, Piece));
+    }
+
+    [Fact]
     public void A_bead_that_the_piece_has_not_is_refused() => Assert.Throws<ArgumentException>(() => In("moon", Red));
 }

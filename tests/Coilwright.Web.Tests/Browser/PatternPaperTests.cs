@@ -49,6 +49,23 @@ public sealed partial class PatternPaperTests(BenchInBrowser bench) : IClassFixt
     }
 
     [Fact]
+    public async Task Pieces_of_the_same_order_are_offered_as_colourways_and_others_are_not()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone, Light.Evening);
+        var page = visit.Page;
+        await visit.BringAsync(Examples.Boardwalk with { Title = "Boardwalk at dusk" });
+        await visit.OpenAsync(await visit.BringAsync(Examples.Boardwalk with { Title = "Boardwalk at dawn" }) + "/pattern/paper");
+        await ShowsAsync(page, "At a glance");
+        await Expect(page.GetByLabel("Tidewrack")).ToHaveCountAsync(0);
+        await page.GetByLabel("Boardwalk at dusk").CheckAsync();
+        await ShowsAsync(page, "Boardwalk at dusk");
+        await LeadsToAsync(Link(page, "Save the publish pack"), With());
+        await Barriers.NoneAsync(page, frames: false);
+        await page.GetByLabel("Boardwalk at dusk").UncheckAsync();
+        await Expect(Shown(page)).Not.ToContainTextAsync("Boardwalk at dusk", new LocatorAssertionsToContainTextOptions { Timeout = MadeMs });
+    }
+
+    [Fact]
     public async Task Two_versions_are_chosen_and_what_differs_is_shown_and_saved()
     {
         await using var visit = await bench.VisitAsync(Screen.Tablet);
@@ -75,6 +92,9 @@ public sealed partial class PatternPaperTests(BenchInBrowser bench) : IClassFixt
 
     [GeneratedRegex("paper=letter&large=True&grey=True&spare=True&language=de")]
     private static partial Regex Chosen();
+
+    [GeneratedRegex("&with=[0-9a-f-]{36}\\.1&")]
+    private static partial Regex With();
 
     [GeneratedRegex("old=1&new=2$")]
     private static partial Regex FirstToSecond();

@@ -8,6 +8,7 @@ internal static class EnglishBenchPatternPaper
         Heading = "Pattern on paper",
         Lead = "As buyers get it, for a wrist of {wristMm:length}. Look at it here as one long page; the PDF is set page by page.",
         Language = "Language of the pattern",
+        Colourways = "Colourways that it shows",
         Look = "The pattern as it will be saved",
         Making = "The pattern is being set.",
         NotMade = "A part of the pattern cannot be made:",

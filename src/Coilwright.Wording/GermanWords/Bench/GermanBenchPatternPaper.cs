@@ -8,6 +8,7 @@ internal static class GermanBenchPatternPaper
         Heading = "Anleitung auf Papier",
         Lead = "So, wie Käufer sie bekommen, für ein Handgelenk von {wristMm:length}. Hier als eine lange Seite zu sehen; das PDF ist Seite für Seite gesetzt.",
         Language = "Sprache der Anleitung",
+        Colourways = "Farbvarianten, die sie zeigt",
         Look = "Die Anleitung, wie sie gespeichert wird",
         Making = "Die Anleitung wird gesetzt.",
         NotMade = "Ein Teil der Anleitung lässt sich nicht herstellen:",

@@ -203,7 +203,7 @@ public sealed class HtmlCanvas : IDocumentCanvas
         private void Write(Block.Figure figure)
         {
             var width = figure.Picture.WidthMm * setup.Enlarged;
-            var scrolls = width > ShrinksToMm;
+            var scrolls = width > ShrinksToMm && !figure.MayShrink;
             // Where a picture may shrink its foot may become too low for words.
             _out.Append(figure.CaptionIsInside && !scrolls ? "<figure class=\"footed\">\n" : "<figure>\n");
             if (scrolls) Scroll(figure.Alt);

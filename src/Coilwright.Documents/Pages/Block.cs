@@ -62,6 +62,9 @@ public abstract record Block
 
         /// <summary>Whether it stands in the middle of its room, where it is narrower.</summary>
         public bool IsCentred { get; init; }
+
+        /// <summary>Whether it is as narrow as any screen: a view of the whole, with no letters that must be read. Others are scrolled where they would become too small.</summary>
+        public bool MayShrink { get; init; }
     }
 
     /// <summary>A picture that is printed at its true size, whatever the paper: never scaled, cut into lengths with marked joints if it is too long.</summary>

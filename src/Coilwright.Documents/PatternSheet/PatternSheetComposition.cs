@@ -52,7 +52,7 @@ internal sealed class PatternSheetComposition(PatternSheetModel model, Sizes? si
     // The coil across the page, size and tools side by side beneath it; but in large print there is no width for two.
     private IEnumerable<Block> Head()
     {
-        if (pictures.Coil is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true };
+        if (pictures.Coil is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true, MayShrink = true };
         Block[] size = [new Block.Heading(2, _words.FinishedSize), FinishedSize()], tools = [new Block.Heading(2, _words.Tools), new Block.List(ListKind.Bulleted, [.. Tools()])];
         if (!setup.LargePrint) yield return new Block.Beside([new BesideCell(11, [.. size]), new BesideCell(8, [.. tools])]);
         else

@@ -74,7 +74,7 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         var hers = Lines(_notes.Introduction).Sum(line => Math.Ceiling(line.Length / LineLetters) * LineMm + 2)
             + RowMm * ((_notes.By is null ? 0 : 1) + (_notes.Level is null ? 0 : 1.6) + (_notes.Minutes is null ? 0 : 1));
         var room = Math.Max(LeastCoilHighMm, setup.Paper.HeightMm - BesideCoverMm - hers) / setup.Enlarged;
-        if (CoilViewDrawing.Within(model.Reckoned, room, LeastCoilMm, options) is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true };
+        if (CoilViewDrawing.Within(model.Reckoned, room, LeastCoilMm, options) is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true, MayShrink = true };
         foreach (var block in Paragraphs(_notes.Introduction)) yield return block;
         foreach (var block in GlanceAndTools()) yield return block;
         foreach (var block in sheet.MendFirst()) yield return block;

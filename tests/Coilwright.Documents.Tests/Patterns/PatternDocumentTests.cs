@@ -130,6 +130,28 @@ public sealed partial class PatternDocumentTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("a4"), InlineData("large print")]
+    public void On_a_phone_the_cover_shows_the_whole_coil(string setup)
+    {
+        var page = Encoding.UTF8.GetString(Files(Full, Setups[setup]).Single(f => f.Name == "pattern.html").Bytes.Span);
+        var told = Chromium.Ask("<!DOCTYPE html><html><body></body></html>", 1400, $$"""
+            {
+              const frame = document.createElement("iframe");
+              frame.width = 360; frame.height = 800; frame.style.border = 0;
+              const loaded = new Promise(done => frame.onload = done);
+              frame.srcdoc = decodeURIComponent(escape(atob("{{Convert.ToBase64String(Encoding.UTF8.GetBytes(page))}}")));
+              document.body.appendChild(frame);
+              await loaded;
+              const coil = frame.contentDocument.querySelector(".picture.centred svg").getBoundingClientRect();
+              return { left: coil.left, right: coil.right, beads: frame.contentDocument.querySelectorAll(".picture.centred .bead").length };
+            }
+            """);
+        Assert.InRange(told.GetProperty("left").GetDouble(), 0, 30);
+        Assert.InRange(told.GetProperty("right").GetDouble(), 300, 360);
+        Assert.Equal(Full.Piece.Order.Count, told.GetProperty("beads").GetInt32());
+    }
+
     [Fact]
     public void Spared_ink_leaves_less_on_the_paper_and_says_the_same()
     {

@@ -87,6 +87,9 @@ public static class WhyNotCodes
     /// <summary>No rule prices it.</summary>
     public const string NoPriceRule = "no-price-rule";
 
+    /// <summary>No two colours lie beside each other.</summary>
+    public const string NoColoursBeside = "no-colours-beside";
+
     /// <summary>The reckoning gave no finite number: a defect.</summary>
     public const string NotFinite = "not-finite";
 }

@@ -42,7 +42,7 @@ public class LayeringTests
         ["Settle"],
         ["Spread"],
         ["Readings"],
-        ["Scenes"],
+        ["Scenes", "Palettes"],
         ["Making", "Cutting", "Stock", "Tray"],
         ["Listings"],
         ["Costing"],

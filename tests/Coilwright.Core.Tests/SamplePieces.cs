@@ -31,6 +31,8 @@ public static class SamplePieces
         LikenessColourWidth = 8,
         LikenessAreaWidth = 0.4,
         LikenessFloor = 0.05,
+        VanishDifference = 5,
+        GreyStep = 8,
         Shuffles = 400,
         LeastOverShare = 0.1,
         FocalWithinDeg = 20,

@@ -92,6 +92,7 @@ public class DataFilesTests
         Assert.Equal((0.30, 0.20, 4), (c.LinesUpFrom, c.MixedUpTo, c.LeastAveragingMm));
         Assert.Equal([1, 0.8, 0.3, 0.5, 1], new[] { Role.Main, Role.Accent, Role.Spacer, Role.Connector, Role.Focal }.Select(r => c.ShowsByRole[r]));
         Assert.Equal((8, 0.4, 0.05, 400, 0.1), (c.LikenessColourWidth, c.LikenessAreaWidth, c.LikenessFloor, c.Shuffles, c.LeastOverShare));
+        Assert.Equal((5, 8), (c.VanishDifference, c.GreyStep));
         Assert.Equal((20, 5, 0.1, 0.25, 15), (c.FocalWithinDeg, c.OverlapToleranceMm, c.BoreToleranceMm, c.FewerTurnsFrom, c.LooseFromMm));
         Assert.Equal((138, 198, 1, 0.5, 0.25), (c.CurveFromMm, c.CurveToMm, c.CurveStepMm, c.RulerErrorMm, c.MeasuredAbsurdShare));
         Assert.Equal((400, 200, 20, 0.7), (c.SpreadDraws, c.JudgedDraws, c.HeavyTurnG, c.StressShareFrom));

@@ -24,5 +24,6 @@ internal static class CommandList
         PublishCommand.Make(output),
         ErrataCommand.Make(output),
         SubstituteCommand.Make(output),
+        PaletteCommand.Make(output),
     ];
 }

@@ -38,6 +38,7 @@ internal static class HelpPage
         ("batch", "{piece} --count 10 --wells 12 --costs {costs}"),
         ("batch", "{piece} --out {folder}"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
+        ("palette", "{piece}"),
     ];
 
     public static string Of(RootCommand root, Command command, Language language)

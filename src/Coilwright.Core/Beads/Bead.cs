@@ -181,6 +181,9 @@ public sealed record Bead
     public double? MassG => Description.MassG
         ?? (Description.DensityGPerCm3 ?? Description.Material?.DensityGPerCm3) * BeadVolume.Mm3(this) / 1000;
 
+    /// <summary>The same bead in other colours.</summary>
+    public Bead WithColours(ImmutableArray<Srgb> colours) => new(Description with { Colours = colours }, Shape, LengthMm, WidthMm, ThicknessMm, LotMeanSdMm);
+
     /// <summary>The same bead with another mean length along the hole, as a measured row taught it.</summary>
     /// <param name="lengthMm">New mean length, mm, above 0.</param>
     /// <param name="lotMeanSdMm">Standard deviation that is left of the lot's mean, mm, 0 or more; null: as before.</param>

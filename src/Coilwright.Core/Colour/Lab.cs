@@ -20,35 +20,25 @@ public readonly record struct Lab(double L, double A, double B)
     private const double Threshold = 216.0 / 24389, Slope = 24389.0 / 27;
 
     /// <summary>The Lab of a screen colour.</summary>
-    public static Lab FromSrgb(Srgb colour)
+    public static Lab FromSrgb(Srgb colour) => FromLight(LinearLight.FromSrgb(colour));
+
+    /// <summary>The Lab of light in the primaries of sRGB.</summary>
+    public static Lab FromLight(LinearLight light)
     {
-        double r = Linear(colour.Red), g = Linear(colour.Green), b = Linear(colour.Blue);
+        var (r, g, b) = light;
         var x = Bend((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / WhiteX);
-        var y = Bend((0.2126729 * r + 0.7151522 * g + 0.0721750 * b) / WhiteY);
+        var y = Bend(light.Luminance / WhiteY);
         var z = Bend((0.0193339 * r + 0.1191920 * g + 0.9503041 * b) / WhiteZ);
         return new Lab(116 * y - 16, 500 * (x - y), 200 * (y - z));
     }
 
     /// <summary>The mean of a bead's colours, each taken to cover the same area; null when there is none.</summary>
     /// <remarks>Is what the bead adds up to as a patch on the wrist, not a colour that is to be seen on it: black and white stripes count as grey.</remarks>
-    public static Lab? MeanOf(IReadOnlyCollection<Srgb> colours)
-    {
-        if (colours.Count == 0) return null;
-        double l = 0, a = 0, b = 0;
-        foreach (var colour in colours)
-        {
-            var lab = FromSrgb(colour);
-            (l, a, b) = (l + lab.L, a + lab.A, b + lab.B);
-        }
-        return new Lab(l / colours.Count, a / colours.Count, b / colours.Count);
-    }
+    public static Lab? MeanOf(IReadOnlyCollection<Srgb> colours) => Mean([.. colours.Select(FromSrgb)]);
 
-    /// <summary>A channel of sRGB as linear light, 0 to 1.</summary>
-    public static double Linear(byte value)
-    {
-        var v = value / 255.0;
-        return v <= 0.04045 ? v / 12.92 : Math.Pow((v + 0.055) / 1.055, 2.4);
-    }
+    /// <summary>The mean of colours that cover the same area each; null when there is none.</summary>
+    public static Lab? Mean(IReadOnlyCollection<Lab> colours) =>
+        colours.Count == 0 ? null : new Lab(colours.Average(c => c.L), colours.Average(c => c.A), colours.Average(c => c.B));
 
     private static double Bend(double t) => t > Threshold ? Math.Cbrt(t) : (Slope * t + 16) / 116;
 }

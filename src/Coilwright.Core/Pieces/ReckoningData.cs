@@ -56,6 +56,12 @@ public sealed record ReckoningChoices
     /// <summary>Likeness below which two kinds count as unlike.</summary>
     public required double LikenessFloor { get; init; }
 
+    /// <summary>Colour difference (CIEDE2000) below which a kind of bead vanishes beside another.</summary>
+    public required double VanishDifference { get; init; }
+
+    /// <summary>Difference of L* below which two greys of a print are one.</summary>
+    public required double GreyStep { get; init; }
+
     /// <summary>Shuffles of the same beads behind the rank.</summary>
     public required int Shuffles { get; init; }
 

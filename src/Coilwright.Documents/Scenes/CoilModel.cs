@@ -114,7 +114,11 @@ public static class CoilModel
     }
 
     // The format counts in linear light.
-    private static Vector3 Light(Srgb colour) => new((float)Lab.Linear(colour.Red), (float)Lab.Linear(colour.Green), (float)Lab.Linear(colour.Blue));
+    private static Vector3 Light(Srgb colour)
+    {
+        var (red, green, blue) = LinearLight.FromSrgb(colour);
+        return new Vector3((float)red, (float)green, (float)blue);
+    }
 
     private static Mesh MeshOf(ModelRoot model, string name, SolidMesh solid, Material material)
     {

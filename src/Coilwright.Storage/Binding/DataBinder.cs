@@ -98,6 +98,8 @@ internal static class DataBinder
             LikenessColourWidth = read.Number("likenessColourWidth", "CIEDE2000", 0.001, 1000),
             LikenessAreaWidth = read.Number("likenessAreaWidth", "1", 0.001, 100),
             LikenessFloor = read.Number("likenessFloor", "1", 0, 1),
+            VanishDifference = read.Number("vanishDifference", "CIEDE2000", 0.001, 100),
+            GreyStep = read.Number("greyStep", "L*", 0.001, 100),
             Shuffles = (int)read.Number("shuffles", "1", 1, 1_000_000, whole: true),
             LeastOverShare = read.Number("leastOverShare", "1", 0, 1),
             FocalWithinDeg = read.Number("focalWithinDeg", "degree", 0, 180),
@@ -199,7 +201,7 @@ internal static class DataBinder
     private sealed class ChoiceReading(Fields fields)
     {
         public static FieldSet Names { get; } = new("bearingShare", "wornBandWristMm", "wornBandLabelMm", "wornBandMeasuredMm", "leastAveragingMm",
-            "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "shuffles", "leastOverShare",
+            "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "vanishDifference", "greyStep", "shuffles", "leastOverShare",
             "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "curveFromMm", "curveToMm", "curveStepMm",
             "spreadDraws", "judgedDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "sameWireMm", "sameLoopShare",
             "keepOffcutLoops", "measuredAbsurdShare");

@@ -33,6 +33,7 @@ internal static class EnglishLanguage
         Batch = EnglishBatch.Make(),
         Quote = EnglishQuote.Make(),
         Substitutes = EnglishSubstitutes.Make(),
+        Palette = EnglishPalette.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

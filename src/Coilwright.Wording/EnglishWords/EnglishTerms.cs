@@ -379,6 +379,7 @@ internal static class EnglishTerms
         [WhyNotCodes.OneBead] = "There is only one bead of this kind.",
         [WhyNotCodes.NoneOver] = "None of this kind lies over anything.",
         [WhyNotCodes.NothingWanted] = "The piece does not say how many turns, what overlap or which wire it should keep to.",
+        [WhyNotCodes.NoColoursBeside] = "No two colours lie beside each other.",
         [WhyNotCodes.StrengthUnknown] = "How strong such a wire is is not in the data.",
         [WhyNotCodes.PackUnknown] = "The bead does not say how it is sold.",
         [WhyNotCodes.PriceUnknown] = "There is no price.",

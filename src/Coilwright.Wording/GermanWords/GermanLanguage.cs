@@ -38,6 +38,7 @@ internal static class GermanLanguage
         Batch = GermanBatch.Make(),
         Quote = GermanQuote.Make(),
         Substitutes = GermanSubstitutes.Make(),
+        Palette = GermanPalette.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

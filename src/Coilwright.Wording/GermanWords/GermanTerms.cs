@@ -379,6 +379,7 @@ internal static class GermanTerms
         [WhyNotCodes.OneBead] = "Von dieser Sorte gibt es nur eine Perle.",
         [WhyNotCodes.NoneOver] = "Keine Perle dieser Sorte liegt über etwas.",
         [WhyNotCodes.NothingWanted] = "Das Stück sagt nicht, an welche Windungen, welche Überlappung oder welchen Draht es sich halten soll.",
+        [WhyNotCodes.NoColoursBeside] = "Nirgends liegen zwei Farben nebeneinander.",
         [WhyNotCodes.StrengthUnknown] = "Wie viel ein solcher Draht aushält, steht nicht in den Daten.",
         [WhyNotCodes.PackUnknown] = "Die Perle sagt nicht, wie sie verkauft wird.",
         [WhyNotCodes.PriceUnknown] = "Es gibt keinen Preis.",

@@ -112,6 +112,9 @@ public sealed class Language
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 
+    /// <summary>Words of the bead tray on the command line.</summary>
+    public required TrayListWords TrayList { get; init; }
+
     /// <summary>Words of how colours go together.</summary>
     public required PaletteWords Palette { get; init; }
 

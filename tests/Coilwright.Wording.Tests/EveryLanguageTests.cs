@@ -111,7 +111,7 @@ public partial class EveryLanguageTests
     // What is the same in another language and in English: signs of units, and words that are.
     private static readonly Dictionary<string, string[]> SameAsEnglish = new(StringComparer.Ordinal)
     {
-        ["de"] = ["mm", "g", "{grams} g", "{grams}\u00a0g ({ounces}\u00a0oz)", "Ø\u00a0{insideMm:mm}", "A4", "Aluminium", "Amethyst", "Bronze", "Heishi", "Material", "Name", "Nugget", "Rondelle", "beige", "orange"],
+        ["de"] = ["mm", "g", "{grams} g", "{grams}\u00a0g ({ounces}\u00a0oz)", "Ø\u00a0{insideMm:mm}", "A4", "Alt", "Aluminium", "Amethyst", "Esc", "Bronze", "Heishi", "Material", "Name", "Nugget", "Rondelle", "beige", "orange"],
     };
 
     public static TheoryData<string> Others => [.. Languages.All.Where(l => l.Code != "en").Select(l => l.Code)];

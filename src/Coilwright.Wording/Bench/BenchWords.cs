@@ -120,6 +120,12 @@ public sealed record BenchWords
     /// <summary>The page of the piece in space.</summary>
     public required CoilPageWords Coil { get; init; }
 
+    /// <summary>The manual, the list of keys, the look round.</summary>
+    public required GuideWords Guide { get; init; }
+
+    /// <summary>Where a colour is read off a photo.</summary>
+    public required PhotoColourWords PhotoColour { get; init; }
+
     /// <summary>The page of what is told to buyers.</summary>
     public required SellingPageWords Selling { get; init; }
 }

@@ -34,6 +34,7 @@ internal static class EnglishLanguage
         Quote = EnglishQuote.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Palette = EnglishPalette.Make(),
+        TrayList = EnglishTrayList.Make(),
         Help = EnglishHelp.Make(),
         WristCurve = EnglishWristCurve.Make(),
         Bench = EnglishBench.Make(),

@@ -39,6 +39,7 @@ internal static class GermanLanguage
         Quote = GermanQuote.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Palette = GermanPalette.Make(),
+        TrayList = GermanTrayList.Make(),
         Help = GermanHelp.Make(),
         WristCurve = GermanWristCurve.Make(),
         Bench = GermanBench.Make(),

@@ -42,6 +42,8 @@ internal static class EnglishBench
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
         Coil = EnglishBenchCoil.Make(),
+        PhotoColour = EnglishBenchPhotoColour.Make(),
+        Guide = EnglishBenchGuide.Make(),
         Selling = EnglishBenchSelling.Make(),
         Batch = EnglishBenchBatch.Make(),
         Quote = EnglishBenchQuote.Make(),

@@ -42,6 +42,8 @@ internal static class GermanBench
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
         Coil = GermanBenchCoil.Make(),
+        PhotoColour = GermanBenchPhotoColour.Make(),
+        Guide = GermanBenchGuide.Make(),
         Selling = GermanBenchSelling.Make(),
         Batch = GermanBenchBatch.Make(),
         Quote = GermanBenchQuote.Make(),

@@ -1,0 +1,103 @@
+using System.Collections.Frozen;
+
+namespace Coilwright.Wording.EnglishWords;
+
+/// <summary>English of <see cref="GuideWords"/>.</summary>
+internal static class EnglishBenchGuide
+{
+    internal static GuideWords Make() => new()
+    {
+        Manual = "Manual",
+        ManualLead = "How a piece is made here, from the first bead to the paper. It is part of the program and needs no internet.",
+        Contents = "Chapters",
+        OnThisPage = "In this chapter",
+        Search = "Search the manual",
+        Found = "{places} {places:place|places} found.",
+        NotFound = "Nothing in the manual has these words.",
+        Before = "Before: {chapter}",
+        Next = "Next: {chapter}",
+        Keys = "Keys",
+        KeysLead = "Everything can be done by hand, by touch and by keys. These keys do more than to go from one thing to the next, which is Tab, and to press it, which is Enter.",
+        Key = "Key",
+        Does = "What it does",
+        Or = "or",
+        KeyNames = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["ArrowLeft"] = "←",
+            ["ArrowRight"] = "→",
+            ["ArrowUp"] = "↑",
+            ["ArrowDown"] = "↓",
+            ["Home"] = "Home",
+            ["End"] = "End",
+            ["PageUp"] = "Page up",
+            ["PageDown"] = "Page down",
+            ["Escape"] = "Esc",
+            ["Enter"] = "Enter",
+            [" "] = "Space",
+            ["Delete"] = "Delete",
+            ["Backspace"] = "Backspace",
+            ["Shift"] = "Shift",
+            ["Ctrl"] = "Ctrl",
+            ["Alt"] = "Alt",
+            ["A–Z"] = "A to Z",
+            ["2–9"] = "2 to 9",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        KeyPlaces = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["everywhere"] = "Everywhere",
+            ["bench"] = "On the bench",
+            ["rows"] = "In the rows",
+            ["string"] = "While stringing, and for a pedal",
+            ["coil"] = "In the round",
+            ["coil-beads"] = "In the list of beads beside it",
+            ["photo"] = "On a photo",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        KeyUses = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["close"] = "closes what a word of the head opened, the settings, the look round",
+            ["undo"] = "takes the last step back",
+            ["redo"] = "does it again",
+            ["along"] = "to the bead before or after along the wire",
+            ["over"] = "to the bead on the turn beside",
+            ["ends"] = "to the first bead, to the last",
+            ["more"] = "with one of these: takes all between in",
+            ["one-more"] = "takes the bead in or out",
+            ["all"] = "takes all beads in",
+            ["none"] = "takes none",
+            ["letter"] = "strings the bead with this key letter",
+            ["times"] = "repeats so many times",
+            ["off"] = "takes off what is chosen",
+            ["move"] = "moves what is chosen along",
+            ["on"] = "to the next step",
+            ["back"] = "to the step before",
+            ["turn"] = "turns it",
+            ["near"] = "brings it nearer, further away",
+            ["first"] = "as it was at first",
+            ["bead"] = "to the next bead, to the one before",
+            ["beads"] = "ten beads on, ten back",
+            ["pick-none"] = "picks none",
+            ["ring"] = "moves the ring",
+            ["ring-fine"] = "moves it by single dots",
+            ["ring-size"] = "makes it larger, smaller",
+            ["take"] = "takes what is in it",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        TourAsk = "Is this your first time here? A look round takes a minute.",
+        TourBegin = "Take a look round",
+        TourNo = "No, thank you",
+        TourAt = "{step} of {steps}",
+        TourBack = "Step before",
+        TourNext = "Next step",
+        TourLeave = "Enough",
+        TourDone = "Done",
+        TourAgain = "Take a look round the bench",
+        Tour =
+        [
+            new("The rows", "Each row is one turn round the wrist, laid straight. What lies over what on the wrist lies over what here. Tap a bead to choose it."),
+            new("String, move, take off", "Here you string beads after the one you chose, move it, repeat it or take it off. Every step can be taken back."),
+            new("What follows", "How many beads, how many turns, whether it fits: it is worked out anew with each bead."),
+            new("Another wrist", "Look at the same piece on another wrist: fewer turns, and every bead lands elsewhere."),
+            new("What to mind", "What could go wrong is told here, with what to do about it."),
+            new("From here on", "See it in the round, look at its colours, print the sheet to bead from, shop, price it. The manual is at the foot of every page."),
+        ],
+    };
+}

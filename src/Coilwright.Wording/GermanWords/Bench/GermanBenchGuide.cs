@@ -1,0 +1,103 @@
+using System.Collections.Frozen;
+
+namespace Coilwright.Wording.GermanWords;
+
+/// <summary>German of <see cref="GuideWords"/>.</summary>
+internal static class GermanBenchGuide
+{
+    internal static GuideWords Make() => new()
+    {
+        Manual = "Handbuch",
+        ManualLead = "Wie hier ein Stück entsteht, von der ersten Perle bis zum Papier. Es gehört zum Programm und braucht kein Internet.",
+        Contents = "Kapitel",
+        OnThisPage = "In diesem Kapitel",
+        Search = "Im Handbuch suchen",
+        Found = "{places} {places:Stelle|Stellen} gefunden.",
+        NotFound = "Nichts im Handbuch hat diese Wörter.",
+        Before = "Davor: {chapter}",
+        Next = "Weiter: {chapter}",
+        Keys = "Tasten",
+        KeysLead = "Alles geht von Hand, durch Berühren und mit Tasten. Diese Tasten tun mehr, als von einem zum nächsten zu gehen, das ist Tab, und es zu drücken, das ist die Eingabetaste.",
+        Key = "Taste",
+        Does = "Was sie tut",
+        Or = "oder",
+        KeyNames = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["ArrowLeft"] = "←",
+            ["ArrowRight"] = "→",
+            ["ArrowUp"] = "↑",
+            ["ArrowDown"] = "↓",
+            ["Home"] = "Pos1",
+            ["End"] = "Ende",
+            ["PageUp"] = "Bild auf",
+            ["PageDown"] = "Bild ab",
+            ["Escape"] = "Esc",
+            ["Enter"] = "Eingabe",
+            [" "] = "Leertaste",
+            ["Delete"] = "Entf",
+            ["Backspace"] = "Rücktaste",
+            ["Shift"] = "Umschalt",
+            ["Ctrl"] = "Strg",
+            ["Alt"] = "Alt",
+            ["A–Z"] = "A bis Z",
+            ["2–9"] = "2 bis 9",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        KeyPlaces = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["everywhere"] = "Überall",
+            ["bench"] = "Auf der Werkbank",
+            ["rows"] = "In den Reihen",
+            ["string"] = "Beim Auffädeln, und für ein Pedal",
+            ["coil"] = "Rundum",
+            ["coil-beads"] = "In der Liste der Perlen daneben",
+            ["photo"] = "Auf einem Foto",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        KeyUses = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["close"] = "schließt, was ein Wort im Kopf geöffnet hat, die Einstellungen, den Rundgang",
+            ["undo"] = "nimmt den letzten Schritt zurück",
+            ["redo"] = "tut ihn wieder",
+            ["along"] = "zur Perle davor oder danach auf dem Draht",
+            ["over"] = "zur Perle auf der Windung daneben",
+            ["ends"] = "zur ersten Perle, zur letzten",
+            ["more"] = "mit einer von diesen: nimmt alles dazwischen dazu",
+            ["one-more"] = "nimmt die Perle dazu oder weg",
+            ["all"] = "nimmt alle Perlen",
+            ["none"] = "nimmt keine",
+            ["letter"] = "fädelt die Perle mit diesem Buchstaben auf",
+            ["times"] = "wiederholt so oft",
+            ["off"] = "nimmt das Gewählte ab",
+            ["move"] = "verschiebt das Gewählte",
+            ["on"] = "zum nächsten Schritt",
+            ["back"] = "zum Schritt davor",
+            ["turn"] = "dreht es",
+            ["near"] = "holt es näher, weiter weg",
+            ["first"] = "wie am Anfang",
+            ["bead"] = "zur nächsten Perle, zur vorigen",
+            ["beads"] = "zehn Perlen weiter, zehn zurück",
+            ["pick-none"] = "wählt keine",
+            ["ring"] = "bewegt den Ring",
+            ["ring-fine"] = "bewegt ihn um einzelne Punkte",
+            ["ring-size"] = "macht ihn größer, kleiner",
+            ["take"] = "nimmt, was darin ist",
+        }.ToFrozenDictionary(StringComparer.Ordinal),
+        TourAsk = "Zum ersten Mal hier? Ein Rundgang dauert eine Minute.",
+        TourBegin = "Rundgang machen",
+        TourNo = "Nein, danke",
+        TourAt = "{step} von {steps}",
+        TourBack = "Schritt davor",
+        TourNext = "Nächster Schritt",
+        TourLeave = "Genug",
+        TourDone = "Fertig",
+        TourAgain = "Rundgang um die Werkbank",
+        Tour =
+        [
+            new("Die Reihen", "Jede Reihe ist eine Windung ums Handgelenk, gerade gelegt. Was am Handgelenk übereinanderliegt, liegt auch hier übereinander. Tippe auf eine Perle, um sie zu wählen."),
+            new("Auffädeln, verschieben, abnehmen", "Hier fädelst du Perlen nach der gewählten auf, verschiebst, wiederholst oder nimmst ab. Jeder Schritt lässt sich zurücknehmen."),
+            new("Was daraus folgt", "Wie viele Perlen, wie viele Windungen, ob es passt: mit jeder Perle wird es neu berechnet."),
+            new("Ein anderes Handgelenk", "Sieh dasselbe Stück an einem anderen Handgelenk an: weniger Windungen, und jede Perle landet woanders."),
+            new("Was zu beachten ist", "Was schiefgehen könnte, steht hier, mit dem, was dagegen hilft."),
+            new("Und weiter", "Sieh es rundum an, prüfe seine Farben, drucke die Fädelanleitung, kaufe ein, berechne den Preis. Das Handbuch steht unten auf jeder Seite."),
+        ],
+    };
+}

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Coilwright.KillWhileSaving;
 
-// write, receive, make: edits and saves, takes in deliveries, or writes down what was made, until it is killed. check [KILLS [ADDRESS]]: starts such programs, kills them, and looks for what they were told was kept;
+// write, receive, make, fill: edits and saves, takes in deliveries, writes down what was made, or takes lists into the tray, until it is killed. check [KILLS [ADDRESS]]: starts such programs, kills them, and looks for what they were told was kept;
 // in a folder of its own, or in an empty database.
 switch (args)
 {
@@ -11,6 +11,8 @@ switch (args)
         return await Receiver.RunAsync(KillPlace.Of(sort, way));
     case ["make", var sort, var way]:
         return await Keeper.RunAsync(KillPlace.Of(sort, way));
+    case ["fill", var sort, var way]:
+        return await Filler.RunAsync(KillPlace.Of(sort, way));
     case ["check"] or ["check", _] or ["check", _, _]:
         var kills = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200;
         var scratch = Directory.CreateTempSubdirectory("coilwright-kills-").FullName;
@@ -23,13 +25,15 @@ switch (args)
             await Console.Out.WriteLineAsync(stock.ToString());
             var made = await MadeKillCheck.RunAsync(kills, place);
             await Console.Out.WriteLineAsync(made.ToString());
-            return figures.IsSound && stock.IsSound && made.IsSound ? 0 : 1;
+            var tray = await TrayKillCheck.RunAsync(kills, place);
+            await Console.Out.WriteLineAsync(tray.ToString());
+            return figures.IsSound && stock.IsSound && made.IsSound && tray.IsSound ? 0 : 1;
         }
         finally
         {
             Directory.Delete(scratch, recursive: true);
         }
     default:
-        await Console.Error.WriteLineAsync("write, receive or make, folder FOLDER or database ADDRESS; or check [KILLS [ADDRESS]]");
+        await Console.Error.WriteLineAsync("write, receive, make or fill, folder FOLDER or database ADDRESS; or check [KILLS [ADDRESS]]");
         return 2;
 }

@@ -25,5 +25,6 @@ internal static class CommandList
         ErrataCommand.Make(output),
         SubstituteCommand.Make(output),
         PaletteCommand.Make(output),
+        TrayCommand.Make(output),
     ];
 }

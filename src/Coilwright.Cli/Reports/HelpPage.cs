@@ -39,6 +39,9 @@ internal static class HelpPage
         ("batch", "{piece} --out {folder}"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
         ("palette", "{piece}"),
+        ("tray", "--shelf {folder} --find \"{find}\""),
+        ("tray", "--shelf {folder} --in {list} --take"),
+        ("tray", "--shelf {folder} --out tray.xlsx"),
     ];
 
     public static string Of(RootCommand root, Command command, Language language)
@@ -48,7 +51,7 @@ internal static class HelpPage
         page.Paragraph(command.Description ?? "");
 
         page.Heading(words.UsageHeading);
-        var call = command is RootCommand ? $"coilwright VERB PIECE [{words.OptionsWord}]" : $"coilwright {command.Name} {string.Join(' ', command.Arguments.Select(a => a.Name))} [{words.OptionsWord}]";
+        var call = command is RootCommand ? $"coilwright VERB PIECE [{words.OptionsWord}]" : $"coilwright {string.Join(' ', command.Arguments.Select(a => a.Name).Prepend(command.Name))} [{words.OptionsWord}]";
         page.Paragraph(call, 2);
 
         if (command.Subcommands.Count > 0)
@@ -65,7 +68,7 @@ internal static class HelpPage
         page.Heading(words.ExamplesHeading);
         foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
             page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter),
-                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("table", language.Shop.ExampleTable), ("costs", language.Price.ExampleCosts), ("bead", language.Substitutes.ExampleBead), ("pack", language.Publish.ExamplePack)), 2);
+                ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("table", language.Shop.ExampleTable), ("costs", language.Price.ExampleCosts), ("bead", language.Substitutes.ExampleBead), ("pack", language.Publish.ExamplePack), ("list", language.TrayList.ExampleList), ("find", language.TrayList.ExampleFind)), 2);
 
         page.Heading(words.ExitCodesHeading);
         page.Table([("", true), ("", false)], words.ExitCodes.Select(c => new[] { c.Code.ToString(CultureInfo.InvariantCulture), c.Meaning }), 1);

@@ -32,6 +32,12 @@ public static class TrayFile
     /// <summary>Columns in one table at most: what is beyond is no list of beads.</summary>
     private const int MaxColumns = 500;
 
+    /// <summary>Reads a file where it lies.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="cancel">Gives up.</param>
+    public static TrayFileReading ReadFrom(string path, CancellationToken cancel = default) =>
+        FileReading.Bytes(path, MaxBytes, out var fault) is { } bytes ? Read(bytes, cancel) : No(fault!);
+
     /// <summary>Reads a file.</summary>
     /// <param name="bytes">Its bytes.</param>
     /// <param name="cancel">Gives up.</param>

@@ -94,6 +94,20 @@ public class KillWhileSavingTests
         AssertSound(await MadeKillCheck.RunAsync(20, new KillDatabase(await server.NewDatabaseAsync())));
     }
 
+    [Fact]
+    public async Task No_list_that_a_tray_acknowledged_is_lost_to_a_kill_and_none_is_there_by_half()
+    {
+        using var folder = new TempFolder();
+        AssertSound(await TrayKillCheck.RunAsync(20, new KillFolder(folder.Path)));
+    }
+
+    [Fact]
+    public async Task No_list_that_a_tray_in_a_database_acknowledged_is_lost_to_a_kill_and_none_is_there_by_half()
+    {
+        await using var server = await PostgresServer.StartNewAsync(durable: true);
+        AssertSound(await TrayKillCheck.RunAsync(20, new KillDatabase(await server.NewDatabaseAsync())));
+    }
+
     private static void AssertSound(KillFigures figures)
     {
         Assert.True(figures.IsSound, figures.ToString());
@@ -108,6 +122,12 @@ public class KillWhileSavingTests
     }
 
     private static void AssertSound(MadeKillFigures figures)
+    {
+        Assert.True(figures.IsSound, figures.ToString());
+        Assert.True(figures.Acknowledged > 100, figures.ToString());
+    }
+
+    private static void AssertSound(TrayKillFigures figures)
     {
         Assert.True(figures.IsSound, figures.ToString());
         Assert.True(figures.Acknowledged > 100, figures.ToString());

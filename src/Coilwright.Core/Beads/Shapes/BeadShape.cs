@@ -107,6 +107,14 @@ public abstract class BeadShape
     /// <param name="radiusMm">Radius of the wire's centre line, mm.</param>
     public virtual double? HidesHalfMm(Bead bead, double radiusMm) => null;
 
+    /// <summary>Radius of the curve that the bead's own middle follows, mm; null for one that is straight.</summary>
+    /// <param name="bead">The bead.</param>
+    /// <param name="radiusMm">Radius of the wire's centre line at rest, mm: what a bead made for the coil follows.</param>
+    public virtual double? BowRadiusMm(Bead bead, double radiusMm) => null;
+
+    /// <summary>Height of the flat back of a dome over the hole's centre, mm, negative below it; null where both sides bulge alike.</summary>
+    public virtual double? FlatBackMm(Bead bead) => null;
+
     /// <summary>The bead drawn out of a rectangle: its corners in the right half.</summary>
     protected static PolygonSection Box(double halfLengthMm, Bead bead) =>
         new((halfLengthMm, -bead.BearingReachMm), (halfLengthMm, bead.OuterReachMm));

@@ -44,6 +44,9 @@ public sealed class CurvedTube : BeadShape
     }
 
     /// <inheritdoc/>
+    public override double? BowRadiusMm(Bead bead, double radiusMm) => bead.Description.Matched ? radiusMm : bead.Description.CurveRadiusMm;
+
+    /// <inheritdoc/>
     public override double? LongestPassingMm(Bead bead, double boreMm, double wireMm, double radiusMm) =>
         bead.Description.CurveRadiusMm is { } curve ? Boring.LongestCurvedMm(boreMm, wireMm, radiusMm, curve)
             : boreMm <= wireMm ? 0 : null;

@@ -49,6 +49,9 @@ public sealed class Focal : BeadShape
     }
 
     /// <inheritdoc/>
+    public override double? FlatBackMm(Bead bead) => bead.Description.Seat?.ClearMm ?? -bead.BearingReachMm;
+
+    /// <inheritdoc/>
     public override double? HidesHalfMm(Bead bead, double radiusMm) =>
         radiusMm * Math.Atan2(bead.LengthMm / 2, radiusMm + (bead.Description.Seat?.ClearMm ?? -bead.BearingReachMm));
 }

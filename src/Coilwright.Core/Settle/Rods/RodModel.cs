@@ -29,6 +29,15 @@ public sealed class RodModel
         }
     }
 
+    private RodModel(RodModel other, double axialStiffness)
+    {
+        (Closed, BendingStiffness, TwistStiffness, AxialStiffness) = (other.Closed, other.BendingStiffness, other.TwistStiffness, axialStiffness);
+        (RestLengths, Nodes, RestLengthAt, RestBend1, RestBend2, RestTwist) = (other.RestLengths, other.Nodes, other.RestLengthAt, other.RestBend1, other.RestBend2, other.RestTwist);
+    }
+
+    /// <summary>The same wire, stretching more easily or less: a soft one finds the neighbourhood of its rest sooner.</summary>
+    public RodModel Stretching(double axialStiffness) => new(this, axialStiffness);
+
     /// <summary>Whether its end is joined to its start.</summary>
     public bool Closed { get; }
 

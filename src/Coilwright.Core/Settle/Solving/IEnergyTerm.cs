@@ -19,6 +19,20 @@ public interface IEnergyTerm
     void AddSlopes(RodState state, double[] gradient, IHessianSink? hessian, bool convex);
 }
 
+/// <summary>A contact whose bodies come near one another and part again.</summary>
+public interface IContactTerm : IEnergyTerm
+{
+    /// <summary>Looks anew for what is near; whether its elements have changed.</summary>
+    bool Renew(RodState state);
+
+    /// <summary>What share of a step can be gone without passing through a body.</summary>
+    /// <param name="state">Where it starts.</param>
+    /// <param name="step">The change of each unknown.</param>
+    /// <param name="share">The share wanted, above 0.</param>
+    /// <returns>Above 0, up to <paramref name="share"/>.</returns>
+    double FurthestShare(RodState state, ReadOnlySpan<double> step, double share);
+}
+
 /// <summary>Takes second slopes, element by element.</summary>
 public interface IHessianSink
 {

@@ -43,6 +43,9 @@ public sealed record RestOptions
     /// <summary>Length by which a moment is weighed against a force, mm: a coil's radius.</summary>
     public double ReachMm { get; init; } = 30;
 
+    /// <summary>A direction that falls by less than this is not counted as falling, N/mm; 0 or more.</summary>
+    public double LeastStiffnessNPerMm { get; init; }
+
     /// <summary>The order of elimination; null: the best.</summary>
     public EliminationOrder? Order { get; init; }
 }
@@ -69,10 +72,13 @@ public sealed class Newton
         (_terms, _isFixed, _groupOf, _anglesOf, _options) = (terms, isFixed, groupOf, anglesOf, options);
 
     /// <summary>The groups of a wire by itself: each node with the angle of the edge after it.</summary>
-    public static int[] GroupsOf(RodState state)
+    /// <param name="state">The wire.</param>
+    /// <param name="rollEdges">For each bead that rolls the edge that it sits on; null where none does.</param>
+    public static int[] GroupsOf(RodState state, IReadOnlyList<int>? rollEdges = null)
     {
         var groups = new int[state.Unknowns];
-        for (var u = 0; u < groups.Length; u++) groups[u] = Math.Min(u / 4, state.Positions.Length - 1);
+        for (var u = 0; u < state.FirstRoll; u++) groups[u] = Math.Min(u / 4, state.Positions.Length - 1);
+        for (var r = 0; r < state.Rolls.Length; r++) groups[state.FirstRoll + r] = rollEdges![r];
         return groups;
     }
 
@@ -82,10 +88,11 @@ public sealed class Newton
     public RestResult Run(RodState state, CancellationToken cancel = default)
     {
         var n = state.Unknowns;
+        Renewed(state);
         var (gradient, step, next) = (new double[n], new double[n], new double[n]);
         var energy = Energy(state);
         Slopes(state, gradient);
-        var residual = ResidualOf(gradient);
+        var residual = ResidualOf(state, gradient);
         var stalled = 0;
         for (var steps = 0; ; steps++)
         {
@@ -96,6 +103,8 @@ public sealed class Newton
             double slope = 0;
             for (var u = 0; u < n; u++) slope += gradient[u] * step[u];
             var share = Math.Min(1, FurthestShare(state, step));
+            foreach (var term in _terms)
+                if (term is IContactTerm contact) share = contact.FurthestShare(state, step, share);
             (RodState State, double Energy, double Residual)? taken = null;
             for (var halvings = 0; halvings < 50; halvings++, share /= 2)
             {
@@ -107,7 +116,7 @@ public sealed class Newton
                 // Where the fall drowns in rounding the slopes tell.
                 if (!enough && Math.Abs(share * slope) > 1e3 * noise) continue;
                 Slopes(trial, next);
-                var left = ResidualOf(next);
+                var left = ResidualOf(trial, next);
                 if (!enough && !(left < residual)) continue;
                 taken = (trial, e, left);
                 break;
@@ -116,6 +125,13 @@ public sealed class Newton
             stalled = t.Residual > 0.5 * residual && Math.Abs(slope) < 1e-13 * (Math.Abs(energy) + 1e-12) ? stalled + 1 : 0;
             (state, energy, residual) = t;
             (gradient, next) = (next, gradient);
+            if (Renewed(state))
+            {
+                energy = Energy(state);
+                Slopes(state, gradient);
+                residual = ResidualOf(state, gradient);
+                stalled = 0;
+            }
             if (stalled == 8) return Ended(state, steps + 1, residual, energy, RestExit.NoProgress);
         }
     }
@@ -139,7 +155,22 @@ public sealed class Newton
     public int Falling(RodState state)
     {
         var matrix = Fill(state, new double[state.Unknowns], false);
+        if (_options.LeastStiffnessNPerMm > 0)
+        {
+            matrix.AddToDiagonal(_options.LeastStiffnessNPerMm);
+            matrix.Fill(0);
+        }
         return matrix.Factor.Negative;
+    }
+
+    // Bodies that have come near one another are ties that the matrix did not have.
+    private bool Renewed(RodState state)
+    {
+        var renewed = false;
+        foreach (var term in _terms)
+            if (term is IContactTerm contact) renewed |= contact.Renew(state);
+        if (renewed) _matrix = null;
+        return renewed;
     }
 
     private RestResult Ended(RodState state, int steps, double residual, double energy, RestExit? exit)
@@ -192,16 +223,17 @@ public sealed class Newton
             var apart = new Point3(step[j], step[j + 1], step[j + 2]) - by;
             turn = Math.Max(turn, apart.Length / state.Lengths[i]);
         }
+        for (var u = state.FirstRoll; u < step.Length; u++) turn = Math.Max(turn, Math.Abs(step[u]));
         return _options.MostTurnRad / turn;
     }
 
-    private double ResidualOf(double[] gradient)
+    private double ResidualOf(RodState state, double[] gradient)
     {
         double most = 0;
         for (var u = 0; u < gradient.Length; u++)
         {
             if (_isFixed[u]) continue;
-            most = Math.Max(most, Math.Abs(gradient[u]) / (u % 4 == 3 ? _options.ReachMm : 1));
+            most = Math.Max(most, Math.Abs(gradient[u]) / (state.IsAngle(u) ? _options.ReachMm : 1));
         }
         return most;
     }

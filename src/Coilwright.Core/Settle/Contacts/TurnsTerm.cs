@@ -1,0 +1,190 @@
+using Coilwright.Core.Geometry;
+using Coilwright.Core.Settle.Bodies;
+using Coilwright.Core.Settle.Rods;
+using Coilwright.Core.Settle.Solving;
+
+namespace Coilwright.Core.Settle.Contacts;
+
+/// <summary>Two balls of different beads that are near one another.</summary>
+public readonly record struct BallPair(int First, int Second);
+
+/// <summary>Keeps turn from turn: balls of beads that lie at least half a turn apart on the wire do not pass into each other.</summary>
+/// <remarks>Which balls are near is looked for along the arm, in one fixed order. Beads nearer than that on the wire are kept apart by <see cref="RowTerm"/>.</remarks>
+public sealed class TurnsTerm : IContactTerm
+{
+    // Found this far beyond the barrier's width, so that the list need not be made anew at each step. Our choice.
+    private const double MarginMm = 1;
+
+    private readonly Ball[] _balls;
+    private readonly double[] _alongMm;
+    private readonly double _apartMm, _mostRadiusMm;
+    private readonly ContactBarrier _barrier;
+    private int[][] _elements = [];
+    private BallPair[] _pairs = [];
+    private Point3[]? _foundAt;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="balls">All balls.</param>
+    /// <param name="alongMm">For each bead where it is on the wire, mm.</param>
+    /// <param name="apartMm">Least wire between two beads that may meet, mm.</param>
+    /// <param name="barrier">What keeps them apart.</param>
+    public TurnsTerm(IReadOnlyList<Ball> balls, IReadOnlyList<double> alongMm, double apartMm, ContactBarrier barrier)
+    {
+        (_balls, _alongMm, _apartMm, _barrier) = ([.. balls], [.. alongMm], apartMm, barrier);
+        _mostRadiusMm = balls.Count == 0 ? 0 : balls.Max(b => b.RadiusMm);
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<int[]> Elements => _elements;
+
+    /// <summary>Pairs that are near, as last looked for.</summary>
+    public IReadOnlyList<BallPair> Pairs => _pairs;
+
+    /// <summary>Room between two balls, mm.</summary>
+    public double GapMm(RodState state, BallPair pair)
+    {
+        var (a, b) = (_balls[pair.First], _balls[pair.Second]);
+        return (new BallPlace(state, a).Centre - new BallPlace(state, b).Centre).Length - a.RadiusMm - b.RadiusMm;
+    }
+
+    /// <summary>What two balls push each other with, N.</summary>
+    public double ForceN(RodState state, BallPair pair) => _barrier.ForceN(GapMm(state, pair));
+
+    /// <summary>All pairs of balls with less room than this between them, mm.</summary>
+    public IReadOnlyList<BallPair> Nearer(RodState state, double gapMm) => Near(Centres(state), gapMm);
+
+    /// <inheritdoc/>
+    public bool Renew(RodState state)
+    {
+        var centres = Centres(state);
+        if (_foundAt is { } before)
+        {
+            double moved = 0;
+            for (var i = 0; i < centres.Length; i++) moved = Math.Max(moved, (centres[i] - before[i]).Length);
+            if (2 * moved <= MarginMm) return false;
+        }
+        _foundAt = centres;
+        var pairs = Near(centres, _barrier.WidthMm + MarginMm);
+        if (pairs.AsSpan().SequenceEqual(_pairs)) return false;
+        _pairs = pairs;
+        _elements = Array.ConvertAll(pairs, p => (int[])[.. _balls[p.First].Unknowns(), .. _balls[p.Second].Unknowns()]);
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public double Value(RodState state)
+    {
+        double energy = 0;
+        foreach (var pair in _pairs)
+        {
+            energy += _barrier.Value(GapMm(state, pair));
+            if (double.IsInfinity(energy)) break;
+        }
+        return energy;
+    }
+
+    /// <inheritdoc/>
+    public void AddSlopes(RodState state, double[] gradient, IHessianSink? hessian, bool convex)
+    {
+        Span<Point3> moves = stackalloc Point3[14];
+        Span<double> second = stackalloc double[196];
+        for (var p = 0; p < _pairs.Length; p++)
+        {
+            var (a, b) = (_balls[_pairs[p].First], _balls[_pairs[p].Second]);
+            var one = new BallPlace(state, a);
+            var other = new BallPlace(state, b);
+            var between = one.Centre - other.Centre;
+            var distance = between.Length;
+            var gap = distance - a.RadiusMm - b.RadiusMm;
+            if (gap >= _barrier.WidthMm) continue;
+            var away = 1 / distance * between;
+            var (force, stiffness) = (_barrier.ForceN(gap), _barrier.StiffnessNPerMm(gap));
+            one.Moves(moves);
+            other.Moves(moves[one.Size..]);
+            var size = one.Size + other.Size;
+            for (var k = one.Size; k < size; k++) moves[k] = -moves[k];
+            for (var k = 0; k < size; k++) gradient[_elements[p][k]] -= force * away.Dot(moves[k]);
+            if (hessian is null) continue;
+            var across = convex ? 0 : force / distance;
+            for (var r = 0; r < size; r++)
+                for (var c = 0; c < size; c++)
+                {
+                    var (ar, ac) = (away.Dot(moves[r]), away.Dot(moves[c]));
+                    second[r * size + c] = (stiffness + across) * ar * ac - across * moves[r].Dot(moves[c]);
+                }
+            if (!convex)
+            {
+                one.AddSecond(second, 0, size, away, -force);
+                other.AddSecond(second, one.Size, size, away, force);
+            }
+            hessian.Add(p, second[..(size * size)]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public double FurthestShare(RodState state, ReadOnlySpan<double> step, double share)
+    {
+        var centres = new Point3[_balls.Length];
+        var (going, stray) = (new Point3[_balls.Length], new double[_balls.Length]);
+        double furthest = 0;
+        for (var i = 0; i < _balls.Length; i++)
+        {
+            var place = new BallPlace(state, _balls[i]);
+            centres[i] = place.Centre;
+            (going[i], stray[i]) = place.Going(_balls[i], step);
+            stray[i] *= share;
+            furthest = Math.Max(furthest, going[i].Length + stray[i]);
+        }
+        var listed = _pairs.ToHashSet();
+        foreach (var pair in Near(centres, _barrier.WidthMm + 2 * share * furthest))
+        {
+            var (i, j) = (pair.First, pair.Second);
+            // One that is not on the list yet has no energy: it may come near enough to be listed, no nearer.
+            var reach = _balls[i].RadiusMm + _balls[j].RadiusMm + (listed.Contains(pair) ? 0 : _barrier.WidthMm);
+            var (apart, closing, turning) = (centres[i] - centres[j], going[i] - going[j], stray[i] + stray[j]);
+            // |apart + s closing| = reach + s turning: the least s above 0.
+            var a = closing.Dot(closing) - turning * turning;
+            var b = apart.Dot(closing) - reach * turning;
+            var c = apart.Dot(apart) - reach * reach;
+            if (c <= 0 || (b >= 0 && a >= 0)) continue;
+            var root = b * b - a * c;
+            if (root < 0) continue;
+            var meets = c / (-b + Math.Sqrt(root));
+            if (meets > 0) share = Math.Min(share, 0.9 * meets);
+        }
+        return share;
+    }
+
+    private Point3[] Centres(RodState state)
+    {
+        var centres = new Point3[_balls.Length];
+        for (var i = 0; i < centres.Length; i++) centres[i] = new BallPlace(state, _balls[i]).Centre;
+        return centres;
+    }
+
+    private BallPair[] Near(Point3[] centres, double gapMm)
+    {
+        int[] order = [.. Enumerable.Range(0, centres.Length)];
+        Array.Sort(order, (i, j) => centres[i].Y.CompareTo(centres[j].Y) is not 0 and var by ? by : i.CompareTo(j));
+        var found = new List<BallPair>();
+        for (var m = 0; m < order.Length; m++)
+        {
+            var i = order[m];
+            var at = centres[i];
+            var most = gapMm + _balls[i].RadiusMm + _mostRadiusMm;
+            for (var n = m + 1; n < order.Length; n++)
+            {
+                var j = order[n];
+                var to = centres[j];
+                if (to.Y - at.Y >= most) break;
+                double x = to.X - at.X, y = to.Y - at.Y, z = to.Z - at.Z;
+                var reach = gapMm + _balls[i].RadiusMm + _balls[j].RadiusMm;
+                if (x * x + y * y + z * z >= reach * reach) continue;
+                if (Math.Abs(_alongMm[_balls[i].Bead] - _alongMm[_balls[j].Bead]) < _apartMm) continue;
+                found.Add(i < j ? new BallPair(i, j) : new BallPair(j, i));
+            }
+        }
+        found.Sort((p, q) => p.First.CompareTo(q.First) is not 0 and var by ? by : p.Second.CompareTo(q.Second));
+        return [.. found];
+    }
+}

@@ -5,11 +5,12 @@ using Coilwright.Benchmarks.Ideas;
 using Coilwright.Benchmarks.LiningUp;
 using Coilwright.Benchmarks.Reckon;
 using Coilwright.Benchmarks.Running;
+using Coilwright.Benchmarks.Settle;
 using Coilwright.Benchmarks.Sheet;
 using Coilwright.Benchmarks.Size;
 
 // Every claim that is measured. See benchmarks/README.md.
-Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim, RivalClaim.Claim, CutClaim.Claim, BuyingClaim.Claim];
+Claim[] claims = [LiningUpClaim.Claim, ReckonClaim.Claim, SizeClaim.Claim, DrawsClaim.Claim, SheetClaim.Claim, IdeasClaim.Claim, RivalClaim.Claim, CutClaim.Claim, BuyingClaim.Claim, SettleClaim.Claim];
 
 const string RoundsOption = "--rounds=";
 var rounds = 3;

@@ -36,6 +36,18 @@ public sealed record HelpWords
     /// <summary><c>--out</c> of <c>scatter</c>.</summary>
     public required string ScatterOut { get; init; }
 
+    /// <summary>What <c>settle</c> does.</summary>
+    public required string Settle { get; init; }
+
+    /// <summary><c>--aspect</c>: {usual}.</summary>
+    public required string Aspect { get; init; }
+
+    /// <summary><c>--taper</c>.</summary>
+    public required string Taper { get; init; }
+
+    /// <summary><c>--settled</c> of <c>reckon</c>.</summary>
+    public required string Settled { get; init; }
+
     /// <summary><c>--effort</c>: {usual}.</summary>
     public required string Effort { get; init; }
 

@@ -85,6 +85,9 @@ public sealed class Language
     /// <summary>Words of an order without a visible repeat.</summary>
     public required ScatterWords Scatter { get; init; }
 
+    /// <summary>Words of how a piece lies.</summary>
+    public required SettleWords Settle { get; init; }
+
     /// <summary>Words of cutting the wire.</summary>
     public required CutWords Cut { get; init; }
 

@@ -54,6 +54,9 @@ public static class UsageCodes
     /// <summary>An amount is not a number with a decimal point within its bounds; {max}.</summary>
     public const string AmountForm = "usage.amount-form";
 
+    /// <summary>A share is not a number with a decimal point within its bounds; {min}, {max}.</summary>
+    public const string ShareForm = "usage.share-form";
+
     /// <summary>A day is not year, month and day with dashes between them, from the year {min} to {max}.</summary>
     public const string DayForm = "usage.day-form";
 

@@ -12,6 +12,7 @@ internal static class CommandList
         ArrangeCommand.Make(output),
         SizesCommand.Make(output),
         ScatterCommand.Make(output),
+        SettleCommand.Make(output),
         SheetCommand.Make(output),
         PatternCommand.Make(output),
         CutCommand.Make(output),

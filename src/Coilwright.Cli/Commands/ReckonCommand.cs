@@ -5,6 +5,7 @@ using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
+using Coilwright.Core.Settle;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.TurnRows;
 using Coilwright.Storage;
@@ -22,10 +23,11 @@ internal static class ReckonCommand
         var wrist = new Option<string?>("--wrist") { Description = words.Wrist, HelpName = "MM" };
         var worn = new Option<string?>("--worn-circumference") { Description = words.WornCircumference, HelpName = "MM" };
         var seed = new Option<string?>("--seed") { Description = words.Seed, HelpName = "N" };
+        var settles = new Option<bool>("--settled") { Description = words.Settled };
         var json = new Option<bool>(Call.JsonFlag) { Description = words.Json };
         var draw = new Option<string?>("--draw") { Description = words.Draw, HelpName = "FILE.svg" };
         var language = LanguageOption.Make(output.Language);
-        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, seed, language, json, draw };
+        var command = new Command("reckon", words.Reckon) { piece, wrist, worn, settles, seed, language, json, draw };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -36,26 +38,28 @@ internal static class ReckonCommand
                 WornCircumferenceMm = LengthOption.Read(parsed, worn, 0, Reckoning.LargestCircumferenceMm, faults),
                 Seed = SeedOption.Read(parsed, seed, new ReckonRequest().Seed, faults),
             };
+            var settled = parsed.GetValue(settles);
+            if (settled && request.WornCircumferenceMm is not null) faults.Add(Fault.Of(UsageCodes.NotBoth, settles.Name, "", ("other", worn.Name)));
             LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
             var target = parsed.GetValue(draw);
             // Reading may wait on a pipe and reckoning may take long; neither holds up Ctrl-C.
-            var made = await Task.Run(() => Reckon(path, request, target is not null, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
+            var made = await Task.Run(() => Reckon(path, request, settled, target is not null, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             if (made.Reckoned is not { } reckoned) return output.Fail(made.Faults, made.File);
 
             // The file comes before the report, and nothing stops between the two: a report is only seen when all is done.
             if (target is not null && SafeFile.Write(target, made.Drawing) is { } unwritable) return output.Fail([unwritable], target);
             var code = reckoned.Notices.Any(n => n.Severity == Severity.Stop) ? ExitCodes.Stop : ExitCodes.Done;
             return output.IsJson
-                ? output.Answer(ReckonJson.Of(reckoned, request, output.Language), code)
-                : output.Answer(ReckonText.Of(reckoned, request, output.Language, target), code);
+                ? output.Answer(ReckonJson.Of(reckoned, made.Request ?? request, output.Language, made.Settled), code)
+                : output.Answer(ReckonText.Of(reckoned, made.Request ?? request, output.Language, target, made.Settled), code);
         });
         return command;
     }
 
-    private static Made Reckon(string path, ReckonRequest request, bool draws, Language language, CancellationToken cancel)
+    private static Made Reckon(string path, ReckonRequest request, bool settles, bool draws, Language language, CancellationToken cancel)
     {
         var data = DataFiles.LoadDefault();
         if (data.Data is not { } known) return new Made(null, [], data.Faults, null);
@@ -65,14 +69,24 @@ internal static class ReckonCommand
             return new Made(null, [], [Fault.Of(UsageCodes.LengthBounds, "--worn-circumference", Language.PlainNumber(request.WornCircumferenceMm.Value, 2),
                 ("min", Language.PlainNumber(Math.Ceiling(Reckoning.LeastCircumferenceMm(piece)), 0)),
                 ("max", Language.PlainNumber(Reckoning.LargestCircumferenceMm, 0)))], null);
+        var settled = settles ? Settling.Of(piece, known.Choices, new SettleRequest(request.WristMm ?? piece.Wearer.WristMm), cancel) : null;
+        // Where no rest was found it is reckoned quickly, and the report says so.
+        if (settled?.Worn is { } sits) request = request with { WornCircumferenceMm = sits.CircumferenceMm };
         var reckoned = Reckoning.Of(piece, known, request, cancel);
         byte[] drawing = draws
             ? Encoding.UTF8.GetBytes(SvgCanvas.Write(TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language })))
             : [];
         cancel.ThrowIfCancellationRequested();
-        return new Made(reckoned, drawing, [], path);
+        return new Made(reckoned, drawing, [], path) { Settled = settled, Request = request };
     }
 
     /// <summary>What came of it: the readings and the drawing, or what is wrong and with which file.</summary>
-    private sealed record Made(Reckoned? Reckoned, byte[] Drawing, IReadOnlyList<Fault> Faults, string? File);
+    private sealed record Made(Reckoned? Reckoned, byte[] Drawing, IReadOnlyList<Fault> Faults, string? File)
+    {
+        /// <summary>How it sits, where that was asked.</summary>
+        public Settled? Settled { get; init; }
+
+        /// <summary>What it was reckoned with.</summary>
+        public ReckonRequest? Request { get; init; }
+    }
 }

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Coilwright.Wording;
@@ -77,6 +78,13 @@ internal sealed class JsonPage(Language? language = null) : IDisposable
     public void Ratio(string name, double? value, string? why = null) => Number(name, value, 6, why);
 
     /// <summary>A null with its reason.</summary>
+    /// <summary>A number that may be very small: two digits of it, wherever its point is.</summary>
+    public void Small(string name, double? value)
+    {
+        if (value is { } v) Writer.WriteNumber(name, double.Parse(v.ToString("E1", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        else Null(name, null);
+    }
+
     public void Null(string name, string? why)
     {
         Writer.WriteNull(name);

@@ -1,6 +1,7 @@
 using Coilwright.Core.Alignment;
 using Coilwright.Core.Fit;
 using Coilwright.Core.Readings;
+using Coilwright.Core.Settle;
 using Coilwright.Core.Spread;
 using Coilwright.Wording;
 
@@ -11,7 +12,7 @@ internal static class ReckonJson
 {
     public const string Schema = "coilwright.reckon/1";
 
-    public static byte[] Of(Reckoned r, ReckonRequest request, Language language)
+    public static byte[] Of(Reckoned r, ReckonRequest request, Language language, Settled? settled = null)
     {
         using var json = new JsonPage(language);
         var names = new BeadNames(r);
@@ -38,6 +39,7 @@ internal static class ReckonJson
                 json.Mm("cutMm", r.Wire.CutMm);
             }
             Fit(json, r);
+            if (settled is not null) Settled(json, settled);
             Alignment(json, r);
             Wire(json, r.Wire);
             Focal(json, r.Focal);
@@ -50,6 +52,17 @@ internal static class ReckonJson
             Notices(json, r, names, language);
         }
         return json.ToBytes();
+    }
+
+    private static void Settled(JsonPage json, Settled settled)
+    {
+        using var scope = json.Object("settled");
+        json.Text("outcome", Words.Of(settled.Outcome));
+        json.Text("reason", settled.Reason is { } reason ? Words.Of(reason) : null);
+        json.Mm("wornCircumferenceMm", settled.Worn?.CircumferenceMm);
+        json.Mm("quickCircumferenceMm", 2 * Math.PI * settled.Quick.RadiusMm);
+        json.Mm("wirePerTurnMm", settled.Worn?.WirePerTurnMm);
+        json.Mm("quickWirePerTurnMm", settled.Quick.WirePerTurnMm);
     }
 
     private static void Kinds(JsonPage json, Reckoned r)

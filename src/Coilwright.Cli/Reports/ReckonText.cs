@@ -1,5 +1,6 @@
 using System.Globalization;
 using Coilwright.Core.Readings;
+using Coilwright.Core.Settle;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Reports;
@@ -32,10 +33,12 @@ internal sealed class ReckonText
     /// <param name="request">What was asked.</param>
     /// <param name="language">The language.</param>
     /// <param name="drawing">The file that the turn rows were drawn in, or null.</param>
-    public static string Of(Reckoned reckoned, ReckonRequest request, Language language, string? drawing)
+    /// <param name="settled">How it sits, where it was reckoned with that; null where not.</param>
+    public static string Of(Reckoned reckoned, ReckonRequest request, Language language, string? drawing, Settled? settled = null)
     {
         var text = new ReckonText(reckoned, request, language);
         text.Piece();
+        if (settled is not null) text.Settled(settled);
         text.Fit();
         text.Notices();
         text.Beads();
@@ -66,6 +69,10 @@ internal sealed class ReckonText
         _page.Title(_r.Piece.Title);
         Paragraphs(_sentences.Piece());
     }
+
+    private void Settled(Settled settled) => _page.Paragraph(settled.Worn is { } worn
+        ? _language.Sentence(_language.Settle.Reckoned, ("circumferenceMm", worn.CircumferenceMm), ("quickMm", 2 * Math.PI * settled.Quick.RadiusMm))
+        : _language.Sentence(_language.Settle.ReckonedQuickly, ("why", new SettleSentences(settled, _r.Piece, _r.Choices, _language).Why)));
 
     private void Fit()
     {

@@ -98,7 +98,7 @@ public readonly record struct FocalStand(ArmPose Pose, double AngleDeg, double A
 /// <param name="PitchMm">From turn to turn along the arm, mm.</param>
 /// <param name="CircumferenceMm">The wire's centre line round the arm, mm: what is left of a turn's wire when its rise is taken out.</param>
 /// <param name="InsideMm">What beads leave free inside, mm: the circumference less 2 pi of the reach that bears on the wrist.</param>
-public readonly record struct CoilSize(double Turns, double WirePerTurnMm, double PitchMm, double CircumferenceMm, double InsideMm);
+public readonly record struct TurnSize(double Turns, double WirePerTurnMm, double PitchMm, double CircumferenceMm, double InsideMm);
 
 /// <summary>How a piece lies when everything that pulls and pushes is at rest.</summary>
 /// <remarks>A static equilibrium with its stated residual. Several may exist: this is the one reached from a wide helix that touches nothing, first with bodies kept well apart and then nearer and nearer.
@@ -133,10 +133,10 @@ public sealed record Settled
     public bool OnEdge { get; init; }
 
     /// <summary>The coil at rest without a wrist and without weight; null where no rest was found.</summary>
-    public CoilSize? Relaxed { get; init; }
+    public TurnSize? Relaxed { get; init; }
 
     /// <summary>The coil as worn; null where no rest was found.</summary>
-    public CoilSize? Worn { get; init; }
+    public TurnSize? Worn { get; init; }
 
     /// <summary>Each bead as worn; empty where no rest was found.</summary>
     public ImmutableArray<SettledBead> Beads { get; init; } = [];

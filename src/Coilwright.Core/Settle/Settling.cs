@@ -60,8 +60,8 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     // From a barrier that keeps bodies well apart to one at which 0.1 N stand a ten-thousandth of a millimetre apart. Our choice.
     // While it is still far from rest the wire stretches more easily: a stiff one turns but a little in each step.
     private static readonly Stage[] Stages = [new(new(1e-2, 0.5), 1.0 / 300), new(new(1e-3, 0.2), 1.0 / 30), new(new(1e-4, 0.1), 1), new(new(1e-5, 0.05), 1)];
-    // Room that the helix has at the start, mm; more than the widest barrier. Our choice.
-    private const double RoomMm = 0.7;
+    // Room that the helix has at the start, mm: the first barrier then sets it right, and the less it has to go the sooner it rests. Our choice.
+    private const double RoomMm = 0.05;
     // The helix is a little wider than the beads were strung, so that none touches its neighbour yet. Our choice.
     private const double Open = 1.002;
     // Less than this hangs on to nothing.
@@ -251,7 +251,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     }
 
     // Turns by the angle that the beads' middles sweep about the axis; it is the arm's, or where there is none that about which the wire turns.
-    private CoilSize SizeOf(RodState state, Point3? arm)
+    private TurnSize SizeOf(RodState state, Point3? arm)
     {
         var places = Enumerable.Range(0, strung.MiddlesMm.Count).Select(i => new BallPlace(state, strung.Middle(i)).Centre).ToArray();
         var axis = arm ?? Turned(state).Unit;
@@ -271,7 +271,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         var perTurn = wire / between;
         var pitch = Math.Abs((places[^1] - places[0]).Dot(axis)) / between;
         var round = Math.Sqrt(perTurn * perTurn - pitch * pitch);
-        return new CoilSize(strung.SharesMm.Sum() / perTurn, perTurn, pitch, round, round - 2 * Math.PI * turn.BearingReachMm);
+        return new TurnSize(strung.SharesMm.Sum() / perTurn, perTurn, pitch, round, round - 2 * Math.PI * turn.BearingReachMm);
     }
 
     private static Point3 Turned(RodState state)
@@ -343,10 +343,10 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     private ImmutableArray<FocalStand> Stands(Resting worn, int focal)
     {
         var stands = ImmutableArray.CreateBuilder<FocalStand>();
-        var level = _request.Pose == ArmPose.TopUp ? worn : Rest(worn.State, focal, ArmPose.TopUp, Stages, 200);
+        var level = _request.Pose == ArmPose.TopUp ? worn : Rest(worn.State, focal, ArmPose.TopUp, Stages, 400);
         foreach (var pose in Enum.GetValues<ArmPose>())
         {
-            var rest = pose == ArmPose.TopUp ? level : pose == _request.Pose ? worn : Rest(worn.State, focal, pose, Stages, 200);
+            var rest = pose == ArmPose.TopUp ? level : pose == _request.Pose ? worn : Rest(worn.State, focal, pose, Stages, 400);
             stands.Add(StandOf(rest, level, focal, pose));
         }
         return stands.ToImmutable();

@@ -215,6 +215,7 @@ internal static class EnglishFaults
         [UsageCodes.DayForm] = new("{field} is \"{value}\", which is no day.", "A day is written as year, month and day, from {min} to {max}.", "Write it like 2026-03-31."),
         [UsageCodes.SwapForm] = new("{field} is \"{value}\".", "A swap is a bead of the piece and the one in its place.", "Write it like chip=pebble."),
         [UsageCodes.AmountForm] = new("{field} is \"{value}\".", "It must be an amount from 0 to {max}, with a decimal point and without its currency.", "Write it like 24.50."),
+        [UsageCodes.ShareForm] = new("{field} is \"{value}\".", "It must be a number from {min} to {max}, with a decimal point.", "Write it like 0.4."),
         [UsageCodes.CountForm] = new("{field} is \"{value}\".", "It must be a piece and a whole number from 1 to {max}, or the number alone.", "Write my-bracelet=6, or 6 for every piece."),
         [UsageCodes.SparesForm] = new("{field} is \"{value}\".", "It must be a percentage up to {max}%, or a whole number of beads with each piece; before it may stand a bead.", "Write 5%, 2 or chip=10%."),
         [UsageCodes.HomeForm] = new("{field} is \"{value}\".", "It must be a bead and a whole number up to {max}.", "Write chip=23."),

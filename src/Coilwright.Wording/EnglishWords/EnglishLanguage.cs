@@ -22,6 +22,7 @@ internal static class EnglishLanguage
         Ideas = EnglishIdeas.Make(),
         Sizes = EnglishSizes.Make(),
         Scatter = EnglishScatter.Make(),
+        Settle = EnglishSettle.Make(),
         Cut = EnglishCut.Make(),
         Shop = EnglishShop.Make(),
         Kit = EnglishKit.Make(),

@@ -216,6 +216,7 @@ internal static class GermanFaults
         [UsageCodes.DayForm] = new("{field} ist „{value}“, und das ist kein Tag.", "Ein Tag wird als Jahr, Monat und Tag geschrieben, von {min} bis {max}.", "Etwa 2026-03-31 schreiben."),
         [UsageCodes.SwapForm] = new("{field} ist „{value}“.", "Ein Tausch ist eine Perle des Stücks und die an ihrer Stelle.", "Etwa splitter=kiesel schreiben."),
         [UsageCodes.AmountForm] = new("{field} ist „{value}“.", "Nötig ist ein Betrag von 0 bis {max}, mit Dezimalpunkt und ohne Währung.", "Etwa 24.50 schreiben."),
+        [UsageCodes.ShareForm] = new("{field} ist „{value}“.", "Nötig ist eine Zahl von {min} bis {max}, mit Dezimalpunkt.", "Etwa 0.4 schreiben."),
         [UsageCodes.CountForm] = new("{field} ist „{value}“.", "Nötig ist ein Stück mit einer ganzen Zahl von 1 bis {max}, oder die Zahl allein.", "Zum Beispiel mein-armband=6, oder 6 für jedes Stück."),
         [UsageCodes.SparesForm] = new("{field} ist „{value}“.", "Nötig ist ein Anteil bis {max}% oder eine ganze Zahl von Perlen zu jedem Stück; davor darf eine Perle stehen.", "Zum Beispiel 5%, 2 oder splitter=10%."),
         [UsageCodes.HomeForm] = new("{field} ist „{value}“.", "Nötig ist eine Perle mit einer ganzen Zahl bis {max}.", "Zum Beispiel splitter=23."),

@@ -27,6 +27,7 @@ internal static class GermanLanguage
         Ideas = GermanIdeas.Make(),
         Sizes = GermanSizes.Make(),
         Scatter = GermanScatter.Make(),
+        Settle = GermanSettle.Make(),
         Cut = GermanCut.Make(),
         Shop = GermanShop.Make(),
         Kit = GermanKit.Make(),

@@ -12,6 +12,8 @@ internal static class Examples
 
     public static Piece Tidewrack => Read("tidewrack");
 
+    public static Piece PuddleHop => Read("puddle-hop");
+
     private static Piece Read(string name) =>
         PieceFile.ReadFrom(Path.Combine(AppContext.BaseDirectory, "examples", name + ".piece.json"), Data).Piece!;
 }

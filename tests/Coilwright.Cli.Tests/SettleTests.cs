@@ -1,0 +1,84 @@
+using System.Text.Json.Nodes;
+
+namespace Coilwright.Cli.Tests;
+
+/// <summary><c>settle</c>: how a piece lies when it is worn, and reckoning with that.</summary>
+public class SettleTests
+{
+    private static readonly AnswerSchema Schema = new("settle"), ReckonSchema = new("reckon");
+
+    [Theory]
+    [InlineData("boardwalk")]
+    [InlineData("tidewrack")]
+    [InlineData("puddle-hop")]
+    public void An_example_settles(string name)
+    {
+        var ran = TheProgram.Run("settle", TheProgram.Example(name), "--json");
+        var answer = Schema.Valid(ran.Out);
+        Assert.Equal("settled", (string?)answer["outcome"]);
+        Assert.Equal(0, ran.Code);
+        Assert.NotEmpty(answer["order"]!.AsArray());
+        Assert.NotEmpty(answer["pushes"]!.AsArray());
+        Assert.Equal(0, (double)answer["solved"]!["worstOverlapMm"]!);
+    }
+
+    [Fact]
+    public void It_says_in_words_how_it_sits()
+    {
+        var english = TheProgram.Run("settle", TheProgram.Example("puddle-hop")).Out;
+        Assert.Contains("of its beads touch the wrist.", english, StringComparison.Ordinal);
+        Assert.Contains("Off the wrist it goes", english, StringComparison.Ordinal);
+        Assert.All(english.Split('\n'), line => Assert.True(line.Length <= 80, line));
+        Assert.Contains("Abgelegt geht es", TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--language", "de").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reckoned_as_it_sits_the_turn_is_the_settled_one()
+    {
+        var settled = Schema.Valid(TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--wrist", "170", "--json").Out);
+        var reckoned = ReckonSchema.Valid(TheProgram.Run("reckon", TheProgram.Example("puddle-hop"), "--wrist", "170", "--settled", "--json").Out);
+        var circumference = (double)settled["worn"]!["circumferenceMm"]!;
+        Assert.Equal(circumference, (double)reckoned["fit"]!["wornCircumferenceMm"]!);
+        Assert.Equal(circumference, (double)reckoned["settled"]!["wornCircumferenceMm"]!);
+        Assert.NotEqual(circumference, (double)reckoned["settled"]!["quickCircumferenceMm"]!);
+        Assert.Contains("Reckoned as it sits", TheProgram.Run("reckon", TheProgram.Example("puddle-hop"), "--settled").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_cannot_be_settled_says_why_and_stops()
+    {
+        using var folder = new OwnFolder();
+        // No steel is named in it.
+        File.WriteAllText(folder["plain.piece.json"], Pieces.Sound);
+        var ran = TheProgram.Run("settle", folder["plain.piece.json"], "--json");
+        Assert.Equal(1, ran.Code);
+        var answer = Schema.Valid(ran.Out);
+        Assert.Equal("didNotSettle", (string?)answer["outcome"]);
+        Assert.Equal("steelUnknown", (string?)answer["reason"]);
+        Assert.Contains("steel is not known", TheProgram.Run("settle", folder["plain.piece.json"]).Out, StringComparison.Ordinal);
+        var reckoned = ReckonSchema.Valid(TheProgram.Run("reckon", folder["plain.piece.json"], "--settled", "--json").Out);
+        Assert.Null(reckoned["settled"]!["wornCircumferenceMm"]);
+        Assert.Contains("Reckoned quickly after all", TheProgram.Run("reckon", folder["plain.piece.json"], "--settled").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--wrist", "20", "usage.length-bounds")]
+    [InlineData("--aspect", "0.1", "usage.share-form")]
+    [InlineData("--aspect", "0,7", "usage.share-form")]
+    [InlineData("--taper", "1", "usage.share-form")]
+    [InlineData("--language", "xx", "word.unknown")]
+    public void A_wrong_option_is_refused(string option, string value, string code)
+    {
+        var ran = TheProgram.Run("settle", TheProgram.Example("puddle-hop"), option, value, "--json");
+        Assert.Equal(2, ran.Code);
+        Assert.Equal(code, (string?)JsonNode.Parse(ran.Out)!["error"]!["code"]);
+    }
+
+    [Fact]
+    public void A_turn_is_given_or_settled_not_both()
+    {
+        var ran = TheProgram.Run("reckon", TheProgram.Example("puddle-hop"), "--settled", "--worn-circumference", "190", "--json");
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("usage.not-both", (string?)JsonNode.Parse(ran.Out)!["error"]!["code"]);
+    }
+}

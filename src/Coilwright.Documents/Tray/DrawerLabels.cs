@@ -22,6 +22,9 @@ public static class DrawerLabels
     // A drawer's name is read from where one sits; what is in it from where one stands.
     private const double MostNameMm = 8, LeastNameMm = 3.5;
 
+    // So that the largest bead of a drawer does not touch the line under it.
+    private const double BeadGapMm = 1.2;
+
     private const double LeastAcrossMm = 20, LeastDownMm = 10;
 
     /// <summary>The drawers in order, each with its kinds by name.</summary>
@@ -64,7 +67,7 @@ public static class DrawerLabels
             marks.Add(name.Under(line, PadMm, y) with { Class = "drawer" });
             y += name.LineMm;
         }
-        if (lines is [var only]) Beads(marks, kinds, number, PadMm + name.WidthMm(only) + 3, PadMm + inside, PadMm + name.LineMm / 2, name.LineMm, inks);
+        if (lines is [var only]) Beads(marks, kinds, number, PadMm + name.WidthMm(only) + 3, PadMm + inside, PadMm + name.LineMm / 2, name.LineMm - BeadGapMm, inks);
 
         var room = Math.Max(0, (int)((bottom - y) / small.LineMm));
         var shown = kinds.Length <= room ? kinds.Length : Math.Max(0, room - 1);

@@ -94,10 +94,26 @@
 
     hush() { window.speechSynthesis?.cancel(); },
 
-    // Settings are shown at once and kept in a cookie, so that the next page is drawn with them.
+    // A look round: its step has the focus, and what it looks at is marked and in sight above it. With nothing to look at it is over.
+    lookAt(selector) {
+      document.querySelector('[data-looked-at]')?.removeAttribute('data-looked-at');
+      const target = selector && document.querySelector(selector);
+      const words = document.querySelector(selector ? '#tour-head' : 'h1');
+      if (words) {
+        words.tabIndex = -1;
+        words.focus({ preventScroll: true });
+      }
+      if (!target) return;
+      target.setAttribute('data-looked-at', '');
+      target.scrollIntoView({ block: target.getBoundingClientRect().height > innerHeight / 2 ? 'start' : 'center' });
+    },
+
+    // Kept for the next page, which is drawn with it.
+    keepCookie(cookie, text) { document.cookie = `${cookie}=${text}; path=/; max-age=${365 * 24 * 3600}; SameSite=Strict`; },
+
+    // Settings are shown at once and kept, so that the next page is drawn with them.
     keepLook(cookie, text, light, textSize, language) {
-      const year = 365 * 24 * 3600;
-      document.cookie = `${cookie}=${text}; path=/; max-age=${year}; SameSite=Strict`;
+      this.keepCookie(cookie, text);
       const page = document.documentElement;
       page.dataset.light = light;
       page.dataset.text = textSize;

@@ -16,7 +16,7 @@ public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
     public ValueTask InitializeAsync() => _bench.InitializeAsync();
 
     /// <summary>A visitor who was never here before.</summary>
-    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day, Uri? address = null, string language = "en", bool inSpace = false)
+    public async Task<Visit> VisitAsync(Screen screen, Light light = Light.Day, Uri? address = null, string language = "en", bool inSpace = false, bool isFirst = false)
     {
         address ??= Address;
         var browser = inSpace ? await chromium.InSpaceAsync() : await chromium.FlatAsync();
@@ -29,6 +29,8 @@ public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
         });
         context.SetDefaultTimeout(Chromium.PatienceMs);
         await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light, Language = Languages.Find(language)! }.Text, Url = address.ToString() }]);
+        // Who is there for the first time is asked for a look round; the others have been asked.
+        if (!isFirst) await context.AddCookiesAsync([new Cookie { Name = PreferencesKeeper.WayCookie, Value = "known", Url = address.ToString() }]);
         return new Visit(context, await context.NewPageAsync(), address);
     }
 

@@ -177,6 +177,60 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await PickedAsync(page, 0);
     }
 
+    // Real touches, by the browser's own protocol: what a pointer event made by a script would leave out is which of them the browser keeps for itself.
+    [Fact]
+    public async Task One_finger_turns_it_two_bring_it_nearer_and_the_page_stays_where_it_is()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone, inSpace: true);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Coloured()) + "/coil");
+        await ShownAsync(page);
+        await page.Locator(".coil-stage").ScrollIntoViewIfNeededAsync();
+        var fingers = await page.Context.NewCDPSessionAsync(page);
+        Task TouchAsync(string type, params (double X, double Y)[] at) => fingers.SendAsync("Input.dispatchTouchEvent",
+            new Dictionary<string, object> { ["type"] = type, ["touchPoints"] = at.Select((p, i) => new { x = p.X, y = p.Y, id = i }).ToArray() });
+        var stage = (await page.Locator(".coil-stage").BoundingBoxAsync())!;
+        var (x, y) = (stage.X + stage.Width / 2.0, stage.Y + stage.Height / 2.0);
+        var scrolled = await page.EvaluateAsync<double>("scrollY");
+
+        var before = await SeenAsync(page, 10);
+        await TouchAsync("touchStart", (x - 60, y));
+        for (var step = 1; step <= 8; step++) await TouchAsync("touchMove", (x - 60 + 15 * step, y + 2 * step));
+        await TouchAsync("touchEnd");
+        var turned = await SeenAsync(page, 10);
+        Assert.True(Math.Abs(turned[0] - before[0]) > 15, $"From {before[0]:0} to {turned[0]:0}.");
+        await PickedAsync(page, 0);
+
+        async Task<double> WideAsync()
+        {
+            var all = new List<double>();
+            for (var bead = 1; bead <= 60; bead++) all.Add((await SeenAsync(page, bead))[0]);
+            return all.Max() - all.Min();
+        }
+        var wide = await WideAsync();
+        await TouchAsync("touchStart", (x - 30, y));
+        await TouchAsync("touchStart", (x - 30, y), (x + 30, y));
+        for (var step = 1; step <= 8; step++) await TouchAsync("touchMove", (x - 30 - 6 * step, y), (x + 30 + 6 * step, y));
+        await TouchAsync("touchEnd");
+        var near = await WideAsync();
+        Assert.True(near > 1.3 * wide, $"From {wide:0} to {near:0} wide.");
+        await TouchAsync("touchStart", (x - 90, y));
+        await TouchAsync("touchStart", (x - 90, y), (x + 90, y));
+        for (var step = 1; step <= 8; step++) await TouchAsync("touchMove", (x - 90 + 7 * step, y), (x + 90 - 7 * step, y));
+        await TouchAsync("touchEnd");
+        Assert.True(await WideAsync() < 0.8 * near, "Two fingers together go back.");
+        Assert.Equal(scrolled, await page.EvaluateAsync<double>("scrollY"));
+
+        // A tap is no turn: it picks a bead.
+        var bead = 0;
+        for (var b = 1; b <= 60 && bead == 0; b++)
+            if ((await page.EvaluateAsync<double[]>("b => document.querySelector('.coil-view').coil.faces(b)", b))[0] > 0.95) bead = b;
+        var at = await SeenAsync(page, bead);
+        await TouchAsync("touchStart", (stage.X + at[0], stage.Y + at[1]));
+        await TouchAsync("touchEnd");
+        await Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-picked", new System.Text.RegularExpressions.Regex("^[1-9]"));
+    }
+
     [Fact]
     public async Task At_rest_it_is_another_picture_than_on_the_wrist()
     {

@@ -112,6 +112,9 @@ public sealed class Language
     /// <summary>Words of the answer to a custom order.</summary>
     public required QuoteWords Quote { get; init; }
 
+    /// <summary>Words of a class on a piece.</summary>
+    public required ClassWords Class { get; init; }
+
     /// <summary>Words of beads that stand in for others.</summary>
     public required SubstituteWords Substitutes { get; init; }
 

@@ -14,7 +14,7 @@ public sealed class PriceSentences(PricePlan plan, Language language)
     /// <summary>What is not counted into the piece, and which rules lose. A kit and a pattern show theirs by their lines.</summary>
     public IEnumerable<string> Mind()
     {
-        foreach (var gap in plan.Products[0].Gaps) yield return GapWords(gap);
+        foreach (var gap in plan.Products[0].Gaps) yield return Of(gap);
         string[] unpriced = [.. plan.Products[0].Unpriced.Select(NameOf)];
         if (unpriced.Length > 0) yield return language.Sentence(_words.Unpriced, ("count", unpriced.Length), ("names", string.Join(", ", unpriced)));
         foreach (var price in plan.Prices.Where(p => p.Outcome.Gain < 0))
@@ -101,7 +101,8 @@ public sealed class PriceSentences(PricePlan plan, Language language)
 
     private string ValueOf(string name, decimal value) => name is CostFigures.Hours or CostFigures.FeeShare ? language.Number((double)value, 4) : language.Amount(value);
 
-    private string GapWords(CostGap gap) => gap switch
+    /// <summary>What is not counted because nobody told it.</summary>
+    public string Of(CostGap gap) => gap switch
     {
         CostGap.Wage => _words.NoWage,
         CostGap.Steps => _words.NoSteps,

@@ -60,6 +60,21 @@ public static class UsageCodes
     /// <summary>A day is not year, month and day with dashes between them, from the year {min} to {max}.</summary>
     public const string DayForm = "usage.day-form";
 
+    /// <summary>A time of day is not hours and minutes with a colon between them.</summary>
+    public const string TimeForm = "usage.time-form";
+
+    /// <summary>A break is not a time and minutes with a plus between them; {max}.</summary>
+    public const string BreakForm = "usage.break-form";
+
+    /// <summary>A shared tool is not one of the tools, {known}, and how many share it; {max}.</summary>
+    public const string ShareForm = "usage.share-form";
+
+    /// <summary>Minutes of a step are not one of the steps, {known}, and a number; {max}.</summary>
+    public const string StepMinutesForm = "usage.step-minutes-form";
+
+    /// <summary>How many times as long something takes is not a number within its bounds; {max}.</summary>
+    public const string FactorForm = "usage.factor-form";
+
     /// <summary>A swap is not two beads' names with a sign of equality between them.</summary>
     public const string SwapForm = "usage.swap-form";
 

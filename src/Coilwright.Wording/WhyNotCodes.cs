@@ -90,6 +90,9 @@ public static class WhyNotCodes
     /// <summary>No two colours lie beside each other.</summary>
     public const string NoColoursBeside = "no-colours-beside";
 
+    /// <summary>No rule prices a place in a class.</summary>
+    public const string NoPlaceRule = "no-place-rule";
+
     /// <summary>The reckoning gave no finite number: a defect.</summary>
     public const string NotFinite = "not-finite";
 }

@@ -52,7 +52,7 @@ public class LayeringTests
         ["Kits"],
         ["Pricing"],
         ["Made", "Batches"],
-        ["Quotes"],
+        ["Quotes", "Classes"],
     ];
 
     public static TheoryData<string> Folders => [.. Order.SelectMany(f => f)];

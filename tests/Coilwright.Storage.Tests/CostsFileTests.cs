@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Making;
 using Coilwright.Core.Pricing;
 using Coilwright.Core.Pricing.Formulas;
 using Coilwright.Storage.Binding;
@@ -24,7 +25,7 @@ public class CostsFileTests
           "wire": { "price": 4.80, "loops": 24 },
           "findings": [{ "name": "pin", "count": 2, "price": 2.4, "holds": 50 }],
           "packaging": [{ "name": "bag", "count": 6, "price": 3.5, "holds": 100, "for": ["kit"] }],
-          "steps": [{ "name": "string", "minutes": 26.5 }, { "name": "photograph", "minutes": 20, "perBatch": true, "for": ["piece", "pattern"] }],
+          "steps": [{ "name": "string", "minutes": 26.5, "does": ["firstEnd", "stringBeads"], "waitMinutes": 30 }, { "name": "photograph", "minutes": 20, "perBatch": true, "for": ["piece", "pattern"] }],
           "overheads": [{ "name": "room", "perMonth": 96, "pieces": 40 }, { "name": "tools", "perHour": 1.2 }, { "name": "rest", "percent": 3 }],
           "fees": [{ "name": "card", "percent": 1.9, "fixed": 0.15 }, { "name": "gallery", "percent": 40 }],
           "outlays": [{ "name": "table", "amount": 85, "for": ["piece"] }],
@@ -45,6 +46,9 @@ public class CostsFileTests
         Assert.Equal([("pin", false, 2, 2.4m, 50), ("bag", true, 6, 3.5m, 100)], sheet.Items.Select(i => (i.Name, i.IsPackaging, i.Count, i.Price, i.Holds)));
         Assert.Equal([[Sold.Piece, Sold.Kit], [Sold.Kit]], sheet.Items.Select(i => i.For.ToArray()));
         Assert.Equal([("string", 26.5m, false), ("photograph", 20m, true)], sheet.Steps.Select(s => (s.Name, s.Minutes, s.PerBatch)));
+        Assert.Equal([StepAction.FirstEnd, StepAction.StringBeads], sheet.Steps[0].Does);
+        Assert.Empty(sheet.Steps[1].Does);
+        Assert.Equal([30m, null], sheet.Steps.Select(s => s.WaitMinutes));
         Assert.Equal([[Sold.Piece], [Sold.Piece, Sold.Pattern]], sheet.Steps.Select(s => s.For.ToArray()));
         Assert.Equal([("room", null, null, 96m, 40), ("tools", null, 1.2m, null, null), ("rest", (decimal?)3, (decimal?)null, (decimal?)null, (int?)null)],
             sheet.Overheads.Select(o => (o.Name, o.Percent, o.PerHour, o.PerMonth, o.Pieces)));
@@ -76,6 +80,8 @@ public class CostsFileTests
     [InlineData("\"holds\": 50", "\"holds\": 0", FaultCodes.ValueAtLeast, "findings[0].holds")]
     [InlineData("[\"kit\"]", "[\"kits\"]", FaultCodes.WordUnknown, "packaging[0].for[0]")]
     [InlineData("\"minutes\": 26.5", "\"minutes\": 0", FaultCodes.ValueAtLeast, "steps[0].minutes")]
+    [InlineData("[\"firstEnd\", ", "[\"fristEnd\", ", FaultCodes.WordUnknown, "steps[0].does[0]")]
+    [InlineData("\"waitMinutes\": 30", "\"waitMinutes\": 0", FaultCodes.ValueAtLeast, "steps[0].waitMinutes")]
     [InlineData("\"perBatch\": true", "\"perBatch\": 1", FaultCodes.FieldType, "steps[1].perBatch")]
     [InlineData(", \"pieces\": 40", "", FaultCodes.FieldMissing, "overheads[0].pieces")]
     [InlineData("\"perHour\": 1.2", "\"perHour\": 1.2, \"pieces\": 2", FaultCodes.FieldNotWith, "overheads[1].pieces")]

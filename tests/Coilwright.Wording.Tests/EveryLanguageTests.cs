@@ -9,6 +9,7 @@ using Coilwright.Core.Cures;
 using Coilwright.Core.Editing;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Fit;
+using Coilwright.Core.Making;
 using Coilwright.Core.Readings;
 
 namespace Coilwright.Wording.Tests;
@@ -144,6 +145,8 @@ public partial class EveryLanguageTests
     {
         var terms = Languages.Find(code)!.Terms;
         Assert.Equal(Enum.GetValues<Severity>(), terms.Severities.Keys.Order());
+        Assert.Equal(Enum.GetValues<BenchTool>(), Languages.Find(code)!.Class.Tools.Keys.Order());
+        Assert.Equal(Enum.GetValues<StepAction>(), Languages.Find(code)!.Class.Actions.Keys.Order());
         Assert.Equal(Enum.GetValues<LiningUpWord>(), terms.LiningUp.Keys.Order());
         Assert.Equal(Enum.GetValues<LiningUpWord>(), Languages.Find(code)!.Bench.Readings.LiningUpWords.Keys.Order());
         Assert.Equal(Enum.GetValues<Passes>(), terms.Passing.Keys.Order());

@@ -67,7 +67,7 @@ internal static class BatchCommand
         {
             var (wire, unread) = WireFile.ReadFrom(hand, known);
             if (wire is null) return new Made(null, unread, hand);
-            cutting = WireCutting.Of([new WireDemand(piece.Title, piece.Wire, plan.Reckoned.Wire.CutMm, request.Count)], wire.Lots, wire.Rules, known.Choices, cancel: cancel);
+            cutting = WireCutting.Of([WireDemand.Of(plan.Reckoned, request.Count)], wire.Lots, wire.Rules, known.Choices, cancel: cancel);
         }
         var made = request.Out is { } target ? Write(plan, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
         return made with { Wire = cutting };

@@ -22,6 +22,7 @@ internal static class CommandList
         ListingCommand.Make(output),
         BatchCommand.Make(output),
         QuoteCommand.Make(output),
+        ClassCommand.Make(output),
         PublishCommand.Make(output),
         ErrataCommand.Make(output),
         SubstituteCommand.Make(output),

@@ -73,7 +73,7 @@ internal static class CutCommand
             if (read.Piece is not { } piece) return new Made(null, read.Faults, request.Paths[p]);
             var reckoned = Reckoning.Of(piece, known, null, cancel);
             if (reckoned.Notices.Any(n => n.Severity == Severity.Stop)) stops.Add(p);
-            demands.Add(new WireDemand(request.Names[p], piece.Wire, reckoned.Wire.CutMm, request.Counts[p]));
+            demands.Add(WireDemand.Of(reckoned, request.Counts[p], request.Names[p]));
         }
 
         WireAtHand wire;

@@ -61,8 +61,7 @@ internal static class PriceCommand
         if (sheet is { Costs: null }) return new Made(null, sheet.Faults, request.Costs);
         var one = new ShoppingPiece(FileStem.Of(request.Piece), piece, request.Count);
         if (!ShoppingList.TryMake([one], Spares.None, new Dictionary<string, int>(), prices, out var list, out var faults)) return new Made(null, faults, request.Piece);
-        var cut = new WireDemand(one.Name, piece.Wire, Reckoning.Of(piece, known, null, cancel).Wire.CutMm, request.Count);
-        var wire = new WireUse(cut.WholeMm, Math.Round((decimal)piece.Wire.LoopMm, 4));
+        var wire = WireUse.Of(WireDemand.Of(Reckoning.Of(piece, known, null, cancel), request.Count));
         LotCosts? lots = null;
         if (request.Shelf is { } folder)
         {

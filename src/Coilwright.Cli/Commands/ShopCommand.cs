@@ -105,7 +105,7 @@ internal static class ShopCommand
         var lengths = pieces.Sum(p => (long)p.Count);
         if (lengths > CuttingRules.MostPieces)
             return new Made(null, [Fault.Of(UsageCodes.TooManyPieces, "", Language.PlainNumber(lengths, 0), ("max", Language.PlainNumber(CuttingRules.MostPieces, 0)))], null);
-        var demands = pieces.ConvertAll(p => new WireDemand(p.Name, p.Piece.Wire, Reckoning.Of(p.Piece, data, null, cancel).Wire.CutMm, p.Count));
+        var demands = pieces.ConvertAll(p => WireDemand.Of(Reckoning.Of(p.Piece, data, null, cancel), p.Count, p.Name));
         return new Made(shopped with { Wire = WireCutting.Of(demands, wire.Lots, wire.Rules, data.Choices, cancel: cancel) }, [], null);
     }
 

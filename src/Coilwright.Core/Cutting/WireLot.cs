@@ -1,3 +1,4 @@
+using Coilwright.Core.Readings;
 using Coilwright.Core.StringingMaterials.MemoryWire;
 
 namespace Coilwright.Core.Cutting;
@@ -9,6 +10,12 @@ namespace Coilwright.Core.Cutting;
 /// <param name="Count">How many are made, 1 or more.</param>
 public sealed record WireDemand(string Name, CoilWire Wire, double CutMm, int Count)
 {
+    /// <summary>The wire of so many of a piece.</summary>
+    /// <param name="reckoned">Its readings, which say how much is cut for one.</param>
+    /// <param name="count">How many are made, 1 or more.</param>
+    /// <param name="name">What it is called in lists; null for its title.</param>
+    public static WireDemand Of(Reckoned reckoned, int count, string? name = null) => new(name ?? reckoned.Piece.Title, reckoned.Piece.Wire, reckoned.Wire.CutMm, count);
+
     /// <summary>The same as it is cut: whole millimetres, never too little.</summary>
     public int WholeMm => (int)Math.Ceiling(CutMm - HairMm);
 

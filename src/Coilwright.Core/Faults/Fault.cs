@@ -500,6 +500,12 @@ public static class FaultCodes
     /// <summary>A quote ends before its own day, {on}.</summary>
     public const string QuoteEndsBefore = "quote.ends-before";
 
+    /// <summary>A time of a class is not after another, {other}.</summary>
+    public const string TimeNotAfter = "class.time-not-after";
+
+    /// <summary>Eye protection is shared.</summary>
+    public const string NeverShared = "class.never-shared";
+
     /// <summary>A name is used twice where each is used once.</summary>
     public const string NameTwice = "name.twice";
 

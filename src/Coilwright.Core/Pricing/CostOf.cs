@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Buying;
+using Coilwright.Core.Cutting;
 using Coilwright.Core.Shopping;
 
 namespace Coilwright.Core.Pricing;
@@ -7,7 +8,11 @@ namespace Coilwright.Core.Pricing;
 /// <summary>The wire of one, as the piece was reckoned.</summary>
 /// <param name="CutMm">Wire to cut, whole mm.</param>
 /// <param name="LoopMm">One loop of the coil at rest, mm.</param>
-public sealed record WireUse(int CutMm, decimal LoopMm);
+public sealed record WireUse(int CutMm, decimal LoopMm)
+{
+    /// <summary>The wire of one of those that are cut alike.</summary>
+    public static WireUse Of(WireDemand demand) => new(demand.WholeMm, Math.Round((decimal)demand.Wire.LoopMm, 4));
+}
 
 /// <summary>What one piece, kit or pattern costs, line by line.</summary>
 /// <remarks>A bead costs a part of its pack, never a whole one; freight and what is left over are not in it. What was not told is not counted, see <see cref="Gaps"/>.</remarks>
@@ -64,6 +69,27 @@ public sealed class CostOf
 
         IEnumerable<CostLine> Items(bool packaging) => sheet.Items.Where(i => i.IsPackaging == packaging && i.For.Contains(sold))
             .Select(i => CostLine.Of(i.Name, i.Count * i.Price / i.Holds, new PartOfPacks(i.Count, i.Price, i.Holds, "", "")));
+    }
+
+    /// <summary>What one place in a class costs: a share of so many kits, of the teaching and of the room, by the same figures as a kit, so that a rule can price it.</summary>
+    /// <param name="kit">What one kit costs.</param>
+    /// <param name="kits">How many are packed.</param>
+    /// <param name="places">By how many they are shared, 1 or more.</param>
+    /// <param name="minutes">The maker's time for all of them beside packing: labour at her wage.</param>
+    /// <param name="wage">What an hour is paid; null for nothing.</param>
+    /// <param name="room">What is paid once for all: an overhead.</param>
+    public static CostOf PlaceInClass(CostOf kit, int kits, int places, decimal minutes, decimal? wage, decimal room)
+    {
+        string[] materials = [CostFigures.Beads, CostFigures.Waste, CostFigures.Findings, CostFigures.Wire, CostFigures.Packaging];
+        CostLine[] lines =
+        [
+            CostLine.Sum(CostFigures.Materials, [.. materials.Select(f => CostLine.Sum(f, [Shared(kit.Figure(f, null) * kits)]))]),
+            CostLine.Sum(CostFigures.Labour, [Shared(kit.Figure(CostFigures.Labour, null) * kits), Shared(minutes * (wage ?? 0) / 60)]),
+            CostLine.Sum(CostFigures.Overhead, [Shared(kit.Figure(CostFigures.Overhead, null) * kits), Shared(room)]),
+        ];
+        return new CostOf(Sold.Kit, CostLine.Sum(CostFigures.Cost, [.. lines]), (kit.Minutes * kits + minutes) / places, kit.Gaps);
+
+        CostLine Shared(decimal amount) => CostLine.Of("", amount / places, new SharedBy(amount, places));
     }
 
     private static CostLine BeadLine(ShoppingItem item, ShoppingList list, LotCosts? lots)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coilwright.Core.Making;
 
 namespace Coilwright.Core.Pricing;
 
@@ -35,7 +36,14 @@ public sealed record CostItem(string Name, bool IsPackaging, int Count, decimal 
 /// <param name="Minutes">How long it takes, 0 or more.</param>
 /// <param name="PerBatch">Whether it is done once for all that are made together, not for each.</param>
 /// <param name="For">What it is done for.</param>
-public sealed record TimedStep(string Name, decimal Minutes, bool PerBatch, ImmutableArray<Sold> For);
+public sealed record TimedStep(string Name, decimal Minutes, bool PerBatch, ImmutableArray<Sold> For)
+{
+    /// <summary>Which steps of the pattern it is, each once; they share its minutes evenly. Empty when the maker does not say, or it is none of them.</summary>
+    public ImmutableArray<StepAction> Does { get; init; } = [];
+
+    /// <summary>How long what was done must be left alone afterwards, as glue that sets, minutes above 0; null for not at all. No work: it is in no price.</summary>
+    public decimal? WaitMinutes { get; init; }
+}
 
 /// <summary>A share of what the studio costs, whatever is made. One of the three ways is not null.</summary>
 /// <param name="Name">Its name.</param>

@@ -90,6 +90,28 @@ public sealed record PricePlan
         return true;
     }
 
+    /// <summary>What a rule asks for something else than it was written for: every figure that it names is that of <paramref name="product"/>, and so are those of the rules it names.</summary>
+    /// <param name="costs">The costs.</param>
+    /// <param name="rule">The rule, by its name among them.</param>
+    /// <param name="product">What is sold.</param>
+    /// <param name="price">The price; what was paid once for kits is no part of its outcome.</param>
+    /// <param name="faults">Why there is none, by the path in the sheet: a division by nought, a price below nought.</param>
+    public static bool TryAsk(Costs costs, string rule, CostOf product, out AskedPrice? price, out ImmutableArray<Fault> faults)
+    {
+        var known = new AskedPrice?[costs.Sheet.Rules.Length];
+        (price, faults) = (null, []);
+        foreach (var r in costs.Order.TakeWhile(_ => known.All(k => k?.Rule.Name != rule)))
+        {
+            known[r] = Price(costs, r, product, known, null, out var fault);
+            if (fault is null) continue;
+            faults = [fault];
+            return false;
+        }
+        price = known.First(k => k?.Rule.Name == rule)!;
+        price = price with { Outcome = price.Outcome with { OutlayTotal = 0 } };
+        return true;
+    }
+
     private static AskedPrice? Price(Costs costs, int r, CostOf product, AskedPrice?[] known, decimal? at, out Fault? fault)
     {
         var (sheet, rule, formula) = (costs.Sheet, costs.Sheet.Rules[r], costs.Formulas[r]);

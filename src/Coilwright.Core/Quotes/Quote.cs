@@ -64,7 +64,7 @@ public sealed record Quote
     public required CuttingPlan? Wire { get; init; }
 
     /// <summary>Wire to cut for all that are ordered, whole mm.</summary>
-    public long CutMm => (long)Ask.Count * new WireDemand("", Size.Piece.Wire, Size.Reckoned.Wire.CutMm, Ask.Count).WholeMm;
+    public long CutMm => (long)Ask.Count * WireDemand.Of(Size.Reckoned, Ask.Count).WholeMm;
 
     /// <summary>The price of all that are ordered; null without a rule.</summary>
     public decimal? Total => Price?.Outcome.Price * Ask.Count;
@@ -119,8 +119,8 @@ public sealed record Quote
         if (!ShoppingList.TryMake(ordered, sources.Spares, sources.Home, sources.Prices, out var missing, out faults)) return false;
         // A price knows no home: what is taken from a drawer is bought again.
         if (!ShoppingList.TryMake(ordered, Spares.None, ImmutableDictionary<string, int>.Empty, sources.Prices, out var all, out faults)) return false;
-        var demand = new WireDemand(design.Title, size.Piece.Wire, size.Reckoned.Wire.CutMm, ask.Count);
-        if (!PricePlan.TryMake(sources.Costs, all!, new WireUse(demand.WholeMm, Math.Round((decimal)size.Piece.Wire.LoopMm, 4)), sources.Lots, null, out var prices, out faults)) return false;
+        var demand = WireDemand.Of(size.Reckoned, ask.Count, design.Title);
+        if (!PricePlan.TryMake(sources.Costs, all!, WireUse.Of(demand), sources.Lots, null, out var prices, out faults)) return false;
         var supplies = new ShoppingPlan(missing!, buyer.Find(missing!.Buying, null, cancel));
         var made = new Quote
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Buying;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Making;
 using Coilwright.Core.Measures;
 using Coilwright.Core.Pricing;
 using Coilwright.Core.Pricing.Formulas;
@@ -14,7 +15,7 @@ internal sealed class CostsBinder(FaultList faults)
     public static readonly FieldSet File = new("format", "currency", "wagePerHour", "wastePercent", "wire", "findings", "packaging", "steps", "overheads", "fees", "outlays", "rules");
     public static readonly FieldSet WireFields = new("price", "loops", "pieces");
     public static readonly FieldSet ItemFields = new("name", "count", "price", "holds", "for");
-    public static readonly FieldSet StepFields = new("name", "minutes", "perBatch", "for");
+    public static readonly FieldSet StepFields = new("name", "minutes", "perBatch", "for", "does", "waitMinutes");
     public static readonly FieldSet OverheadFields = new("name", "percent", "perHour", "perMonth", "pieces", "for");
     public static readonly FieldSet FeeFields = new("name", "percent", "fixed");
     public static readonly FieldSet OutlayFields = new("name", "amount", "for");
@@ -27,6 +28,8 @@ internal sealed class CostsBinder(FaultList faults)
     public const int MostRules = 50;
 
     public static readonly WordSet<Sold> Solds = new(("piece", Sold.Piece), ("kit", Sold.Kit), ("pattern", Sold.Pattern));
+
+    public static readonly WordSet<StepAction> Actions = new(("cutWire", StepAction.CutWire), ("firstEnd", StepAction.FirstEnd), ("stringBeads", StepAction.StringBeads), ("lastEnd", StepAction.LastEnd), ("tryOn", StepAction.TryOn));
 
     internal static readonly Limits Money = PricesBinder.Money;
     internal static readonly Limits Count = Limits.Between(1, BuyingList.MostCount, "");
@@ -105,7 +108,9 @@ internal sealed class CostsBinder(FaultList faults)
         var minutes = fields.Require("minutes") ? Decimal(fields, "minutes", Minutes) : null;
         var batch = fields.YesOrNo("perBatch") ?? false;
         var sold = For(fields, [Sold.Piece]);
-        return name is not null && minutes is { } time ? new TimedStep(name, time, batch, sold) : null;
+        ImmutableArray<StepAction> does = [.. Listed(fields, "does", Actions, []).Distinct()];
+        var wait = Decimal(fields, "waitMinutes", Minutes);
+        return name is not null && minutes is { } time ? new TimedStep(name, time, batch, sold) { Does = does, WaitMinutes = wait } : null;
     }
 
     private Overhead? OverheadOf(JsonValue item)
@@ -155,15 +160,17 @@ internal sealed class CostsBinder(FaultList faults)
 
     private static string? Name(Fields fields) => fields.Require("name") ? fields.Text("name", mayBeEmpty: false) : null;
 
-    private static ImmutableArray<Sold> For(Fields fields, ImmutableArray<Sold> usual)
+    private static ImmutableArray<Sold> For(Fields fields, ImmutableArray<Sold> usual) => Listed(fields, "for", Solds, usual);
+
+    private static ImmutableArray<T> Listed<T>(Fields fields, string name, WordSet<T> words, ImmutableArray<T> usual) where T : struct, Enum
     {
-        if (fields.List("for") is not { } items) return usual;
-        var sold = ImmutableArray.CreateBuilder<Sold>();
+        if (fields.List(name) is not { } items) return usual;
+        var listed = ImmutableArray.CreateBuilder<T>();
         foreach (var item in items)
-            if (item.Kind != JsonKind.Text) fields.ItemFault("for", item, FaultCodes.FieldType, ("expected", FaultTypes.Text), ("found", item.KindWord));
-            else if (Solds.Find(item.Text) is { } one) sold.Add(one);
-            else fields.ItemFault("for", item, FaultCodes.WordUnknown, ("known", Solds.Listed), ("nearest", Solds.Nearest(item.Text)));
-        return sold.ToImmutable();
+            if (item.Kind != JsonKind.Text) fields.ItemFault(name, item, FaultCodes.FieldType, ("expected", FaultTypes.Text), ("found", item.KindWord));
+            else if (words.Find(item.Text) is { } one) listed.Add(one);
+            else fields.ItemFault(name, item, FaultCodes.WordUnknown, ("known", words.Listed), ("nearest", words.Nearest(item.Text)));
+        return listed.ToImmutable();
     }
 
     // As it is written, to the last digit.

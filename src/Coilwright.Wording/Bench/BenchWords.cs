@@ -114,6 +114,9 @@ public sealed record BenchWords
     /// <summary>The page of quotes for custom orders.</summary>
     public required QuotePageWords Quote { get; init; }
 
+    /// <summary>Words of the page of a class.</summary>
+    public required ClassPageWords Class { get; init; }
+
     /// <summary>The page of several alike.</summary>
     public required BatchPageWords Batch { get; init; }
 

@@ -33,6 +33,7 @@ internal static class EnglishLanguage
         FitAnswer = EnglishFitAnswer.Make(),
         Batch = EnglishBatch.Make(),
         Quote = EnglishQuote.Make(),
+        Class = EnglishClass.Make(),
         Substitutes = EnglishSubstitutes.Make(),
         Palette = EnglishPalette.Make(),
         TrayList = EnglishTrayList.Make(),

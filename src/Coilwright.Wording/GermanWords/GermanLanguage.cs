@@ -38,6 +38,7 @@ internal static class GermanLanguage
         FitAnswer = GermanFitAnswer.Make(),
         Batch = GermanBatch.Make(),
         Quote = GermanQuote.Make(),
+        Class = GermanClass.Make(),
         Substitutes = GermanSubstitutes.Make(),
         Palette = GermanPalette.Make(),
         TrayList = GermanTrayList.Make(),

@@ -47,5 +47,6 @@ internal static class EnglishBench
         Selling = EnglishBenchSelling.Make(),
         Batch = EnglishBenchBatch.Make(),
         Quote = EnglishBenchQuote.Make(),
+        Class = EnglishBenchClass.Make(),
     };
 }

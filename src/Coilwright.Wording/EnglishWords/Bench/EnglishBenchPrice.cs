@@ -71,6 +71,8 @@ internal static class EnglishBenchPrice
             ["holds"] = "A pack holds",
             ["for"] = "For",
             ["minutes"] = "Minutes",
+            ["waitMinutes"] = "Left alone afterwards, minutes",
+            ["does"] = "Which steps of the pattern",
             ["perBatch"] = "Once for all together",
             ["percent"] = "In a hundred",
             ["perHour"] = "or: an hour",

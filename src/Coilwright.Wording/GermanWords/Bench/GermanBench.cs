@@ -47,5 +47,6 @@ internal static class GermanBench
         Selling = GermanBenchSelling.Make(),
         Batch = GermanBenchBatch.Make(),
         Quote = GermanBenchQuote.Make(),
+        Class = GermanBenchClass.Make(),
     };
 }

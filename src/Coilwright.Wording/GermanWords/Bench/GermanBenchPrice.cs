@@ -71,6 +71,8 @@ internal static class GermanBenchPrice
             ["holds"] = "Eine Packung fasst",
             ["for"] = "Für",
             ["minutes"] = "Minuten",
+            ["waitMinutes"] = "Ruht danach, Minuten",
+            ["does"] = "Welche Schritte der Anleitung",
             ["perBatch"] = "Einmal für alle zusammen",
             ["percent"] = "Vom Hundert",
             ["perHour"] = "oder: je Stunde",

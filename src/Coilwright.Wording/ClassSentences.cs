@@ -77,13 +77,25 @@ public sealed class ClassSentences(ClassPlan plan, Language language, Func<strin
     /// <summary>How long all of it takes.</summary>
     public string Takes() => plan.Timetable.Minutes == 0 ? _words.TakesUnknown : language.Sentence(_words.Takes, ("minutes", Minutes(plan.Timetable.Minutes)), ("breaks", Some(plan.Timetable.BreakMinutes)), ("least", plan.Timetable.HasUntimed ? 1 : null));
 
-    /// <summary>What is done beforehand, and what more could be.</summary>
+    /// <summary>What is done beforehand.</summary>
     public IEnumerable<string> Beforehand()
     {
         if (!plan.Beforehand.Any()) yield return _words.NothingBeforehand;
         foreach (var work in plan.Beforehand)
             yield return language.Sentence(_words.Done, ("step", Whole(work)), ("minutes", work.OwnMinutes is { } own ? Minutes(own * plan.KitCount) : null), ("kits", plan.KitCount), ("untimed", work.OwnMinutes is null ? 1 : null));
-        foreach (var sentence in Shortened()) yield return sentence;
+    }
+
+    /// <summary>What more could be done beforehand, and what that brings; nothing where nothing more can.</summary>
+    public IEnumerable<string> CouldBeBeforehand()
+    {
+        if (plan.Shortened is not { } shorter) yield break;
+        if (shorter.Minutes == plan.Timetable.Minutes)
+        {
+            yield return language.Sentence(_words.Could, ("steps", List(plan.CouldBeBeforehand)));
+            yield break;
+        }
+        var over = shorter.Minutes - plan.Available;
+        yield return language.Sentence(_words.Shortens, ("steps", List(plan.CouldBeBeforehand)), ("minutes", Minutes(shorter.Minutes)), ("fits", over <= 0 && !shorter.HasUntimed ? 1 : null), ("over", over > 0 ? Minutes(over.Value) : null));
     }
 
     /// <summary>What it costs: for what, how much.</summary>
@@ -176,7 +188,7 @@ public sealed class ClassSentences(ClassPlan plan, Language language, Func<strin
             case ClassReason.TooLong:
                 yield return language.Sentence(_words.TooLong, ("over", Minutes(plan.OverMinutes!.Value)), ("available", Minutes(plan.Available!.Value)), ("breaks", Some(plan.Timetable.BreakMinutes)),
                     ("wait", Some(plan.Timetable.WaitMinutes)), ("turns", Some(TurnMinutes())), ("steps", List(plan.NotDone)));
-                foreach (var sentence in Shortened()) yield return sentence;
+                foreach (var sentence in CouldBeBeforehand()) yield return sentence;
                 break;
             case ClassReason.CannotBeHad:
                 foreach (var want in plan.Supplies.List.CannotBeHad) yield return language.Sentence(_words.CannotBeHad, ("missing", want.Amount), ("bead", NameOf(ItemOf(want))));
@@ -211,18 +223,6 @@ public sealed class ClassSentences(ClassPlan plan, Language language, Func<strin
                 }));
                 break;
         }
-    }
-
-    private IEnumerable<string> Shortened()
-    {
-        if (plan.Shortened is not { } shorter) yield break;
-        if (shorter.Minutes == plan.Timetable.Minutes)
-        {
-            yield return language.Sentence(_words.Could, ("steps", List(plan.CouldBeBeforehand)));
-            yield break;
-        }
-        var over = shorter.Minutes - plan.Available;
-        yield return language.Sentence(_words.Shortens, ("steps", List(plan.CouldBeBeforehand)), ("minutes", Minutes(shorter.Minutes)), ("fits", over <= 0 && !shorter.HasUntimed ? 1 : null), ("over", over > 0 ? Minutes(over.Value) : null));
     }
 
     private IEnumerable<ClassWork> InTurns() => plan.Works.Where(w => w.Turns > 1 && !plan.Beforehand.Contains(w));

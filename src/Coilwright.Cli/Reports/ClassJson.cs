@@ -41,7 +41,7 @@ internal static class ClassJson
             using (json.Array("cautions"))
                 foreach (var caution in plan.Cautions) json.Item(Words.Of(caution));
             using (json.Array("says"))
-                foreach (var sentence in said.Reasons().Append(said.Takes()).Concat(said.Beforehand()).Concat(said.Kits()).Append(said.Wire()).Concat(said.Gaps()).Concat(said.Price()).Concat(said.Cautions())) json.Item(sentence);
+                foreach (var sentence in said.Reasons().Append(said.Takes()).Concat(said.Beforehand()).Concat(said.CouldBeBeforehand()).Concat(said.Kits()).Append(said.Wire()).Concat(said.Gaps()).Concat(said.Price()).Concat(said.Cautions())) json.Item(sentence);
             using (json.Array("written"))
                 foreach (var file in files) json.Item(file);
         }

@@ -21,6 +21,7 @@ internal static class ClassText
         page.Paragraph(words.Evenly);
         page.Heading(words.BeforehandHeading);
         foreach (var sentence in said.Beforehand()) page.Hanging("- ", sentence);
+        foreach (var sentence in said.CouldBeBeforehand()) page.Paragraph(sentence);
         page.Heading(words.KitsHeading);
         foreach (var sentence in said.Kits()) page.Paragraph(sentence);
         page.Table([(language.Kit.LetterColumn, false), (language.Shop.BeadColumn, false), (words.EachColumn, true), (words.AllColumn, true), (language.Shop.HomeColumn, true), (words.BuyColumn, true)], said.Bags(), 1);

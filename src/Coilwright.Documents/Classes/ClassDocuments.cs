@@ -22,10 +22,8 @@ public static class ClassDocuments
             Timetable(said, language),
             new Block.Paragraph(RichText.Strong(said.Takes())),
             new Block.Paragraph(words.Evenly, ParagraphLook.Small),
-            new Block.KeepTogether([new Block.Heading(2, words.BeforehandHeading), new Block.List(ListKind.Ticked, [.. said.Beforehand().Select(Rich)])]),
-            new Block.Heading(2, words.KitsHeading),
-            .. said.Kits().Select(s => new Block.Paragraph(Rich(s))),
-            Bags(said, language),
+            new Block.KeepTogether([new Block.Heading(2, words.BeforehandHeading), new Block.List(ListKind.Ticked, [.. said.Beforehand().Select(Rich)]), .. said.CouldBeBeforehand().Select(s => new Block.Paragraph(Rich(s), ParagraphLook.Small))]),
+            new Block.KeepTogether([new Block.Heading(2, words.KitsHeading), .. said.Kits().Select(s => new Block.Paragraph(Rich(s))), Bags(said, language)]),
             .. said.Buying().Append(said.Wire()).Select(s => new Block.Paragraph(Rich(s))),
             .. Points(said.Drawers()),
             new Block.KeepTogether(

@@ -47,6 +47,7 @@ internal static class BenchServices
         services.AddSingleton<PriceDesk>();
         services.AddSingleton<KitDesk>();
         services.AddSingleton<QuoteDesk>();
+        services.AddSingleton<ClassDesk>();
         services.AddSingleton<BatchDesk>();
         services.AddSingleton<TrayDesk>();
         services.AddSingleton<StringingPlaces>();

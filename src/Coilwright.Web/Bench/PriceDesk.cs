@@ -34,8 +34,7 @@ public sealed class PriceDesk(IPieceShelf shelf, IStockLedger stock, ShopDesk sh
         if (kept.Costs is not { } known) return new PriceReply(null, kept.Faults);
         var lots = question.Lots is { } way ? LotCosts.Of(await stock.ListAsync(cancel).ConfigureAwait(false), way) : null;
         if (!ShoppingList.TryMake([new ShoppingPiece(piece.Title, piece, question.Count)], Spares.None, ImmutableDictionary<string, int>.Empty, prices, out var list, out faults)) return new PriceReply(null, faults);
-        var cut = new WireDemand(piece.Title, piece.Wire, Reckoning.Of(piece, data, null, cancel).Wire.CutMm, question.Count);
-        var wire = new WireUse(cut.WholeMm, Math.Round((decimal)piece.Wire.LoopMm, 4));
+        var wire = WireUse.Of(WireDemand.Of(Reckoning.Of(piece, data, null, cancel), question.Count));
         return PricePlan.TryMake(known, list!, wire, lots, question.At, out var plan, out faults) ? new PriceReply(plan, []) : new PriceReply(null, faults);
     }
 }

@@ -39,7 +39,7 @@ public sealed class WireDesk(IPieceShelf shelf, IKeptLists lists, ReckoningData 
         var demands = new List<WireDemand>();
         foreach (var (id, count) in pieces)
             if (await shelf.OpenAsync(id, cancel).ConfigureAwait(false) is { } shelved)
-                demands.Add(new WireDemand(shelved.Piece.Title, shelved.Piece.Wire, Reckoning.Of(shelved.Piece, data, null, cancel).Wire.CutMm, count));
+                demands.Add(WireDemand.Of(Reckoning.Of(shelved.Piece, data, null, cancel), count));
         if (demands.Count == 0 || wire.Lots.IsEmpty || demands.Sum(d => (long)d.Count) > CuttingRules.MostPieces) return null;
         return WireCutting.Of(demands, wire.Lots, wire.Rules, data.Choices, cancel: cancel);
     }

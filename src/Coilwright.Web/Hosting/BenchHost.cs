@@ -74,6 +74,7 @@ public static class BenchHost
         app.MapKitFiles();
         app.MapSellingFiles();
         app.MapQuoteFiles();
+        app.MapClassFiles();
         app.MapBatchFiles();
         app.MapCoilFiles();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

@@ -12,7 +12,7 @@ public sealed class AccessibilityTests(BenchInBrowser bench)
     private const string OfPiece = "/piece/.../", Sheet = OfPiece + "sheet", Pattern = OfPiece + "pattern/paper", Errata = OfPiece + "pattern/errata";
 
     private static readonly string[] Pages =
-        ["/", "/pieces", "/shop", "/cut", "/kit", "/price", "/stock", "/tray", "/selling", "/quote", "/batch", "/made", "/shows", "/backup", Sheet, OfPiece + "ideas", OfPiece + "sizes", OfPiece + "history", OfPiece + "compare", OfPiece + "trials", OfPiece + "string", OfPiece + "pattern", Pattern, Errata, OfPiece + "coil", OfPiece + "palette", "/manual", "/manual/first-piece", "/keys", OfPiece + "photo-colour", "/no-such-page"];
+        ["/", "/pieces", "/shop", "/cut", "/kit", "/price", "/stock", "/tray", "/selling", "/quote", "/batch", "/made", "/shows", "/backup", Sheet, OfPiece + "ideas", OfPiece + "sizes", OfPiece + "history", OfPiece + "compare", OfPiece + "trials", OfPiece + "string", OfPiece + "pattern", Pattern, Errata, OfPiece + "coil", OfPiece + "palette", "/manual", "/manual/first-piece", "/keys", OfPiece + "photo-colour", "/class", "/no-such-page"];
 
     public static TheoryData<string, Light, bool, string> Views()
     {

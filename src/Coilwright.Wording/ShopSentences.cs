@@ -6,8 +6,9 @@ namespace Coilwright.Wording;
 
 /// <summary>What goes to one supplier: a heading, and a line for each thing.</summary>
 /// <param name="Heading">The supplier, what the goods cost and what sending them does.</param>
+/// <param name="There">When it is there, or that it is not told; empty where no supplier is named.</param>
 /// <param name="Lines">Units to order, as they are asked for.</param>
-public sealed record SupplierOrder(string Heading, IReadOnlyList<string> Lines);
+public sealed record SupplierOrder(string Heading, string There, IReadOnlyList<string> Lines);
 
 /// <summary>A shopping plan in a maker's words.</summary>
 public sealed class ShopSentences(Shopped shopped, Language language)
@@ -55,7 +56,7 @@ public sealed class ShopSentences(Shopped shopped, Language language)
             var supplier = _list.Buying.Suppliers[order.Supplier];
             var heading = language.Sentence(supplier.Name == PriceList.Unnamed ? _words.UnnamedSupplier : _words.Supplier, ("name", supplier.Name), ("goods", Money(order.Goods)),
                 ("freight", order.Freight > 0 ? Money(order.Freight) : null), ("free", order.Freight == 0 && supplier.Freight > 0 ? Money(supplier.FreeFrom ?? 0) : null));
-            yield return new SupplierOrder(heading, [.. plan.Purchases.Where(p => _list.Buying.SupplierOf[p.Offer] == order.Supplier).Select(Line)]);
+            yield return new SupplierOrder(heading, ThereOf(supplier), [.. plan.Purchases.Where(p => _list.Buying.SupplierOf[p.Offer] == order.Supplier).Select(Line)]);
         }
     }
 
@@ -119,6 +120,14 @@ public sealed class ShopSentences(Shopped shopped, Language language)
 
     /// <summary>An amount with its currency where that is known.</summary>
     public string Money(decimal amount) => _list.Prices.Currency is { } currency ? $"{language.Amount(amount)}\u00a0{currency}" : language.Amount(amount);
+
+    private string ThereOf(Supplier supplier) => supplier switch
+    {
+        { Name: PriceList.Unnamed } => "",
+        { LeadDays: null } => language.Sentence(_words.ThereUnknown),
+        { LeadDays: 0 } => language.Sentence(_words.ThereAtOnce),
+        { LeadDays: { } days } => language.Sentence(_words.There, ("days", days), ("day", shopped.On is { } on ? QuoteSentences.Day(on.AddDays(days)) : null), ("on", shopped.On is { } from ? QuoteSentences.Day(from) : null)),
+    };
 
     private string Line(Purchase purchase)
     {

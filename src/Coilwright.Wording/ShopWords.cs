@@ -3,6 +3,18 @@ namespace Coilwright.Wording;
 /// <summary>Words of shopping for several pieces. Names in braces are filled in; see <see cref="Template"/>.</summary>
 public sealed record ShopWords
 {
+    /// <summary><c>--on</c>.</summary>
+    public required string OnOption { get; init; }
+
+    /// <summary>When an order is there: {days} days after it is sent, on {day} when sent on {on}.</summary>
+    public required string There { get; init; }
+
+    /// <summary>It is there the same day.</summary>
+    public required string ThereAtOnce { get; init; }
+
+    /// <summary>When it is there is not told.</summary>
+    public required string ThereUnknown { get; init; }
+
     /// <summary>What <c>shop</c> does.</summary>
     public required string Verb { get; init; }
 

@@ -13,6 +13,9 @@ public sealed record Shopped(ShoppingPlan Plan, ImmutableArray<BreakPoint> Point
     /// <summary>The wire, planned by the coil; null when no wire was named.</summary>
     public CuttingPlan? Wire { get; init; }
 
+    /// <summary>The day of ordering; null when nobody said.</summary>
+    public DateOnly? On { get; init; }
+
     /// <summary>Whether everything can be had that is missing, at whatever price.</summary>
     public bool ComesOut => Plan.ComesOut && Wire is not { ComesOut: false };
 }

@@ -46,6 +46,11 @@ public class BatchTests
         var ran = TheProgram.Run([.. call, Wire(1)]);
         Assert.Equal((1, false), (ran.Code, (bool)Schema.Valid(ran.Out)["wireIsEnough"]!));
         Assert.Equal(2, TheProgram.Run([.. call, folder["none.wire.json"]]).Code);
+        // The paper has it too.
+        Schema.Valid(TheProgram.Run([.. call, Wire(3), "--out", folder["with"]]).Out);
+        Schema.Valid(TheProgram.Run(["batch", TheProgram.Example("tidewrack"), "--count", "5", "--json", "--out", folder["without"]]).Out);
+        foreach (var name in new[] { "tin", "packs" }) Assert.Contains($"\"{name}\"", System.Net.WebUtility.HtmlDecode(File.ReadAllText(Path.Combine(folder["with"], "batch.html"))), StringComparison.Ordinal);
+        Assert.DoesNotContain("packs", File.ReadAllText(Path.Combine(folder["without"], "batch.html")), StringComparison.Ordinal);
     }
 
     [Theory, InlineData("--count", "0"), InlineData("--count", "ten"), InlineData("--wells", "0"), InlineData("--rounds", "1001"), InlineData("--paper", "a3"), InlineData("--costs", "none.costs.json")]

@@ -182,4 +182,26 @@ public class ShopTests
         Assert.False(Directory.Exists(folder["nowhere"]));
         Assert.Equal(2, TheProgram.Run("shop", TheProgram.Example("boardwalk"), "--shelf", folder[""], "--home", "round=3").Code);
     }
+
+    [Fact]
+    public void Each_order_has_the_day_on_which_it_is_here()
+    {
+        string[] call = [.. Both, "--prices", Prices, "--on", "2026-12-28"];
+        var shop = Schema.Valid(TheProgram.Run([.. call, "--json"]).Out);
+        var told = JsonNode.Parse(File.ReadAllText(Prices))!["suppliers"]!.AsArray().ToDictionary(s => (string)s!["name"]!, s => (int)s!["leadDays"]!);
+        var named = shop["orders"]!.AsArray().Where(o => (string)o!["supplier"]! != "").ToArray();
+        Assert.NotEmpty(named);
+        foreach (var order in named)
+        {
+            Assert.Equal(told[(string)order!["supplier"]!], (int)order["leadDays"]!);
+            // Nine days after the 28th of December are into the next year.
+            Assert.Equal((int)order["leadDays"]! switch { 0 => "2026-12-28", 9 => "2027-01-06", _ => "" }, (string)order["there"]!);
+        }
+        Assert.All(shop["orders"]!.AsArray().Where(o => (string)o!["supplier"]! == ""), o => Assert.Null(o!["leadDays"]));
+        foreach (var (language, said) in new[] { ("en", "Here "), ("de", "Da ") }) Assert.Contains(said, TheProgram.Run([.. call, "--language", language]).Out, StringComparison.Ordinal);
+        var undated = Schema.Valid(TheProgram.Run([.. Both, "--prices", Prices, "--json"]).Out);
+        Assert.Null(undated["on"]);
+        Assert.All(undated["orders"]!.AsArray(), o => Assert.Null(o!["there"]));
+        Assert.Equal(2, TheProgram.Run([.. Both, "--on", "28.12.2026"]).Code);
+    }
 }

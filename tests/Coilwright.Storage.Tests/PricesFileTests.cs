@@ -110,4 +110,22 @@ public class PricesFileTests
             Assert.All(at.GetProperty("properties").EnumerateObject(), p => Assert.True(p.Value.TryGetProperty("description", out _), p.Name));
         }
     }
+
+    [Fact]
+    public void Days_of_a_supplier_are_set_and_taken_out_and_all_else_stays_as_it_is_written()
+    {
+        var text = File.ReadAllText(Path.Combine(TestData.Root, "examples", "two-suppliers.prices.json"));
+        int? Days(string file, string supplier) => PricesFile.Read(Encoding.UTF8.GetBytes(file)).Prices!.Suppliers.First(s => s.Name == supplier).LeadDays;
+        var told = PricesDraft.WithLeadDays(text, "the post order", 21);
+        Assert.Equal((21, 0), (Days(told, "the post order"), Days(told, "the stall at the quay")));
+        Assert.Null(Days(PricesDraft.WithLeadDays(told, "the post order", null), "the post order"));
+        // As it is written: 4.90 is not 4.9 to whoever reads the file.
+        Assert.Contains("4.90", told, StringComparison.Ordinal);
+        using JsonDocument before = JsonDocument.Parse(text), after = JsonDocument.Parse(PricesDraft.WithLeadDays(told, "the post order", 9));
+        Assert.True(JsonElement.DeepEquals(before.RootElement, after.RootElement));
+        // One that only stands with an offer is listed then, and asks for nothing else.
+        var bare = """{ "format": "coilwright.prices/1", "offers": [{ "bead": "chip", "supplier": "fair", "unit": "bag", "holds": 50, "price": 2 }] }""";
+        var listed = PricesFile.Read(Encoding.UTF8.GetBytes(PricesDraft.WithLeadDays(bare, "fair", 3))).Prices!;
+        Assert.Equal([new Supplier("fair") { LeadDays = 3 }], listed.Suppliers);
+    }
 }

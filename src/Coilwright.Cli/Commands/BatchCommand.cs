@@ -69,14 +69,14 @@ internal static class BatchCommand
             if (wire is null) return new Made(null, unread, hand);
             cutting = WireCutting.Of([WireDemand.Of(plan.Reckoned, request.Count)], wire.Lots, wire.Rules, known.Choices, cancel: cancel);
         }
-        var made = request.Out is { } target ? Write(plan, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
+        var made = request.Out is { } target ? Write(plan, cutting, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
         return made with { Wire = cutting };
     }
 
     // All are drawn before anything is written.
-    private static Made Write(BatchPlan plan, string target, PageSetup setup, Language language, CancellationToken cancel)
+    private static Made Write(BatchPlan plan, CuttingPlan? wire, string target, PageSetup setup, Language language, CancellationToken cancel)
     {
-        (string Name, PageDocument Document)[] documents = [("batch", BatchDocuments.Plan(plan, language)), ("tick-sheet", BatchDocuments.TickSheet(plan.Reckoned, language))];
+        (string Name, PageDocument Document)[] documents = [("batch", BatchDocuments.Plan(plan, wire, language)), ("tick-sheet", BatchDocuments.TickSheet(plan.Reckoned, language))];
         IDocumentCanvas[] canvases = [new PdfCanvas(), new HtmlCanvas()];
         (string Name, DrawnDocument Drawn)[] files = [.. documents.SelectMany(d => canvases.Select(c => (d.Name + c.Ending, c.Draw(d.Document, setup))))];
         cancel.ThrowIfCancellationRequested();

@@ -30,11 +30,12 @@ internal static class ShopCommand
         var prices = new Option<string?>("--prices") { Description = words.PricesOption, HelpName = "FILE" };
         var wire = new Option<string?>("--wire") { Description = words.WireOption, HelpName = "FILE" };
         var more = new Option<string?>("--more") { Description = words.MoreOption, HelpName = "N" };
+        var on = new Option<string?>("--on") { Description = words.OnOption, HelpName = "DAY" };
         var file = new Option<string?>("--out") { Description = words.OutOption, HelpName = "FILE" };
         var effort = new Option<string?>("--effort") { Description = words.EffortOption, HelpName = "N" };
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("shop", words.Verb) { pieces, count, spares, home, shelf, prices, wire, more, effort, file, language, json };
+        var command = new Command("shop", words.Verb) { pieces, count, spares, home, shelf, prices, wire, more, effort, on, file, language, json };
 
         command.SetAction(async (parsed, cancel) =>
         {
@@ -42,7 +43,7 @@ internal static class ShopCommand
             var paths = parsed.GetRequiredValue(pieces);
             var names = CountOption.NamesOf(paths);
             var request = new Request(paths, names, CountOption.Read(parsed, count, names, faults), SparesOption.Read(parsed, spares, faults), SparesOption.ReadHome(parsed, home, faults),
-                parsed.GetValue(shelf), parsed.GetValue(prices), parsed.GetValue(wire), CountOption.ReadWhole(parsed, more, BreakPoints.Most, faults), EffortOption.Read(parsed, effort, 1, faults));
+                parsed.GetValue(shelf), parsed.GetValue(prices), parsed.GetValue(wire), CountOption.ReadWhole(parsed, more, BreakPoints.Most, faults), EffortOption.Read(parsed, effort, 1, faults), DayOption.Read(parsed, on, faults));
             LanguageOption.Check(parsed, language, faults);
             if (request.Shelf is not null && request.Home.Count > 0) faults.Add(Fault.Of(UsageCodes.NotBoth, home.Name, "", ("other", shelf.Name)));
             var target = parsed.GetValue(file);
@@ -94,7 +95,7 @@ internal static class ShopCommand
         var buyer = new CheapestBuyer(request.Effort);
         var plan = new ShoppingPlan(list!, buyer.Find(list!.Buying, null, cancel));
         ImmutableArray<BreakPoint> points = request.More is not { } most ? [] : [.. Enumerable.Range(0, pieces.Count).SelectMany(p => BreakPoints.Of(plan, p, most, buyer, cancel))];
-        var shopped = new Shopped(plan, points, request.More);
+        var shopped = new Shopped(plan, points, request.More) { On = request.On };
         return request.Wire is { } wire ? Wire(shopped, wire, pieces, known, cancel) : new Made(shopped, [], null);
     }
 
@@ -110,7 +111,7 @@ internal static class ShopCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string[] Paths, string[] Names, int[] Counts, Spares Spares, Dictionary<string, int> Home, string? Shelf, string? Prices, string? Wire, int? More, int Effort);
+    private sealed record Request(string[] Paths, string[] Names, int[] Counts, Spares Spares, Dictionary<string, int> Home, string? Shelf, string? Prices, string? Wire, int? More, int Effort, DateOnly? On);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(Shopped? Shopped, IReadOnlyList<Fault> Faults, string? File);

@@ -19,6 +19,7 @@ internal static class ShopJson
         using (json.Object())
         {
             json.Text("schema", Schema);
+            json.Text("on", shopped.On is { } on ? QuoteSentences.Day(on) : null);
             using (json.Array("pieces"))
                 foreach (var piece in list.Pieces)
                     using (json.Object())
@@ -28,7 +29,7 @@ internal static class ShopJson
                     }
             json.Text("currency", list.Prices.Currency);
             Items(json, plan, sentences);
-            Orders(json, plan);
+            Orders(json, shopped);
             using (json.Array("unpriced"))
                 foreach (var item in list.Unpriced) json.Item(item.Id);
             using (json.Array("cannotBeHad"))
@@ -73,17 +74,20 @@ internal static class ShopJson
         }
     }
 
-    private static void Orders(JsonPage json, ShoppingPlan plan)
+    private static void Orders(JsonPage json, Shopped shopped)
     {
         using var array = json.Array("orders");
-        if (plan.Plan is not { } buying) return;
-        var list = plan.List.Buying;
+        if (shopped.Plan.Plan is not { } buying) return;
+        var list = shopped.Plan.List.Buying;
         foreach (var order in buying.Orders)
         {
             using var scope = json.Object();
             json.Text("supplier", list.Suppliers[order.Supplier].Name);
             json.Money("goods", order.Goods);
             json.Money("freight", order.Freight);
+            var days = list.Suppliers[order.Supplier].LeadDays;
+            json.Whole("leadDays", days);
+            json.Text("there", shopped.On is { } on && days is { } later ? QuoteSentences.Day(on.AddDays(later)) : null);
             using var lines = json.Array("lines");
             foreach (var purchase in buying.Purchases.Where(p => list.SupplierOf[p.Offer] == order.Supplier))
             {

@@ -25,6 +25,7 @@ internal static class ShopText
         {
             page.Blank();
             page.Paragraph(order.Heading);
+            if (order.There.Length > 0) page.Paragraph(order.There, 2);
             foreach (var line in order.Lines) page.Hanging("  [ ] ", line);
         }
         var loose = sentences.Unpriced().ToList();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Batches;
+using Coilwright.Core.Cutting;
 using Coilwright.Core.Readings;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
@@ -19,7 +20,10 @@ public static class BatchDocuments
     private const int BoxesAcross = 6;
 
     /// <summary>The plan as a page.</summary>
-    public static PageDocument Plan(BatchPlan plan, Language language)
+    /// <param name="plan">The plan.</param>
+    /// <param name="wire">How the wire at hand is cut for it; null where nobody said what is there.</param>
+    /// <param name="language">The language.</param>
+    public static PageDocument Plan(BatchPlan plan, CuttingPlan? wire, Language language)
     {
         var (words, said) = (language.Batch, new BatchSentences(plan, language));
         List<Block> blocks = [new Block.Heading(1, KeyedText.Own(said.Heading()))];
@@ -35,6 +39,7 @@ public static class BatchDocuments
             { Name = words.FetchHeading },
         ]));
         blocks.Add(new Block.KeepTogether([new Block.Heading(2, words.WireHeading), new Block.List(ListKind.Ticked, [said.Wire()])]));
+        if (wire is not null) blocks.AddRange(Coils(wire, language));
         blocks.Add(new Block.KeepTogether([new Block.Heading(2, words.TimeHeading), new Block.List(ListKind.Bulleted, [.. said.Steps().Select(s => (RichText)KeyedText.Own(s))]), new Block.Paragraph(RichText.Strong(said.Time()))]));
         blocks.Add(new Block.Note(language.Cut.CautionsHeading, [new Block.List(ListKind.Bulleted, [.. said.Cautions().Select(c => (RichText)c)])]));
         return Page(said.Heading(), language, blocks);
@@ -67,6 +72,15 @@ public static class BatchDocuments
             ]));
         }
         return Page(title, language, blocks);
+    }
+
+    private static IEnumerable<Block> Coils(CuttingPlan wire, Language language)
+    {
+        var cutting = new CutSentences(wire, language);
+        yield return new Block.Paragraph(language.Bench.Batch.WireAtHand);
+        if (!wire.Coils.IsEmpty)
+            yield return new Block.List(ListKind.Ticked, [.. wire.Coils.Select(c => (RichText)KeyedText.Own($"{cutting.Of(c)} {string.Join("; ", cutting.Cuts(c))}. {cutting.Left(c)}"))]);
+        foreach (var sentence in cutting.NotCut()) yield return new Block.Paragraph(RichText.Strong(KeyedText.Own(sentence)));
     }
 
     private static Block.Table Wells(BatchPlan plan, Language language)

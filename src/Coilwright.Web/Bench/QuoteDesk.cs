@@ -15,10 +15,21 @@ namespace Coilwright.Web.Bench;
 /// <summary>A custom order of a piece on the shelf.</summary>
 /// <param name="Piece">The piece.</param>
 /// <param name="Ask">What is ordered; a wrist of 0 is the piece's own.</param>
-public sealed record QuoteQuestion(Guid Piece, QuoteAsk Ask);
+public sealed record QuoteQuestion(Guid Piece, QuoteAsk Ask)
+{
+    /// <summary>Beads strung in place of others, by their names: a bead of the piece, and one of it or of the stock.</summary>
+    public ImmutableArray<(string Bead, string With)> Swaps { get; init; } = [];
+}
 
 /// <summary>What came of it: the quote, or what is wrong.</summary>
-public sealed record QuoteReply(Quoted? Quoted, ImmutableArray<Fault> Faults);
+public sealed record QuoteReply(Quoted? Quoted, ImmutableArray<Fault> Faults)
+{
+    /// <summary>The beads that the piece is strung of, as it is written.</summary>
+    public ImmutableArray<Bead> Strung { get; init; } = [];
+
+    /// <summary>The beads that may be strung in their place: those of the piece, then those in stock.</summary>
+    public ImmutableArray<Bead> InPlace { get; init; } = [];
+}
 
 /// <summary>Quotes for pieces on the shelf, from the stock, prices, costs and wire that are kept beside them.</summary>
 public sealed class QuoteDesk(IPieceShelf shelf, IStockLedger stock, ShopDesk shop, CostsDesk costs, WireDesk wires, IBuyer buyer, CautionData cautions, ReckoningData data)
@@ -46,8 +57,18 @@ public sealed class QuoteDesk(IPieceShelf shelf, IStockLedger stock, ShopDesk sh
             Wire = wire.Wire is { Lots.IsEmpty: false } there ? there.Lots : null,
             Cutting = wire.Wire?.Rules ?? new(),
         };
-        var ask = question.Ask.WristMm == 0 ? question.Ask with { WristMm = shelved.Piece.Wearer.WristMm } : question.Ask;
-        return Quote.TryMake(shelved.Piece, data, ask, sources, buyer, out var quote, out faults, cancel)
-            ? new QuoteReply(new Quoted(quote!, Listing.Of(quote!.Size.Reckoned, cautions.SmallParts), []), []) : new QuoteReply(null, faults);
+        var design = shelved.Piece;
+        // The first description of a name counts, as when shopping.
+        ImmutableArray<Bead> inPlace = [.. design.Beads.Concat(sources.Others.Select(o => o.Bead)).DistinctBy(b => b.Id, StringComparer.Ordinal)];
+        var beads = new QuoteReply(null, []) { Strung = [.. design.Order.Kinds.Distinct().Order().Select(k => design.Beads[k])], InPlace = inPlace };
+        if (question.Swaps.FirstOrDefault(s => inPlace.All(b => b.Id != s.With)) is { With: { } gone })
+            return beads with { Faults = [Fault.Of(FaultCodes.WordUnknown, "swaps", gone, ("known", string.Join(", ", inPlace.Select(b => b.Id))), ("nearest", NearestName.Of(gone, inPlace.Select(b => b.Id)) ?? ""))] };
+        var ask = question.Ask with
+        {
+            WristMm = question.Ask.WristMm == 0 ? design.Wearer.WristMm : question.Ask.WristMm,
+            Swaps = [.. question.Swaps.Select(s => new Swap(s.Bead, inPlace.First(b => b.Id == s.With)))],
+        };
+        return Quote.TryMake(design, data, ask, sources, buyer, out var quote, out faults, cancel)
+            ? beads with { Quoted = new Quoted(quote!, Listing.Of(quote!.Size.Reckoned, cautions.SmallParts), []) } : beads with { Faults = faults };
     }
 }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Coilwright.Core.Batches;
+using Coilwright.Core.Cutting;
 using Coilwright.Documents.Batches;
-using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Pages;
 using Coilwright.Web.Bench;
 
@@ -16,21 +16,24 @@ internal static class BatchFiles
     /// <summary>Adds the addresses.</summary>
     public static void MapBatchFiles(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/batch/batch.pdf", (HttpContext http, BatchDesk desk, CancellationToken cancel) => FileAsync(http, desk, "batch.pdf", BatchDocuments.Plan, cancel));
-        routes.MapGet("/batch/tick-sheet.pdf", (HttpContext http, BatchDesk desk, CancellationToken cancel) =>
-            FileAsync(http, desk, "tick-sheet.pdf", (plan, language) => BatchDocuments.TickSheet(plan.Reckoned, language), cancel));
+        foreach (var ending in PaperAnswer.Endings)
+        {
+            routes.MapGet("/batch/batch" + ending, (HttpContext http, BatchDesk desk, CancellationToken cancel) =>
+                FileAsync(http, desk, "batch" + ending, (plan, wire, language) => BatchDocuments.Plan(plan, wire, language), cancel));
+            routes.MapGet("/batch/tick-sheet" + ending, (HttpContext http, BatchDesk desk, CancellationToken cancel) =>
+                FileAsync(http, desk, "tick-sheet" + ending, (plan, _, language) => BatchDocuments.TickSheet(plan.Reckoned, language), cancel));
+        }
     }
 
     // What cannot be made is told on the page that asks for it; here it is simply not there.
-    private static async Task<IResult> FileAsync(HttpContext http, BatchDesk desk, string name, Func<BatchPlan, Wording.Language, PageDocument> describe, CancellationToken cancel)
+    private static async Task<IResult> FileAsync(HttpContext http, BatchDesk desk, string name, Func<BatchPlan, CuttingPlan?, Wording.Language, PageDocument> describe, CancellationToken cancel)
     {
         var query = http.Request.Query;
         if (!Guid.TryParseExact(query["piece"], "D", out var piece) || Whole(query["count"], Basket.Most) is not { } count || Whole(query["wells"], CountingTray.Most) is not { } wells
             || Whole(query["rounds"], CountingTray.Most) is not { } rounds) return Results.NotFound();
         var language = Preferences.Read(http.Request.Cookies[Preferences.CookieName]).Speech;
-        if ((await Task.Run(() => desk.PlanAsync(new BatchQuestion(piece, count, new CountingTray(wells, rounds)), cancel), cancel)).Plan is not { } plan) return Results.NotFound();
-        var drawn = await Task.Run(() => new PdfCanvas().Draw(describe(plan, language), new PageSetup()), cancel);
-        return drawn.Faults.IsEmpty ? Results.Bytes(drawn.Bytes, "application/pdf", name) : Results.NotFound();
+        var reply = await Task.Run(() => desk.PlanAsync(new BatchQuestion(piece, count, new CountingTray(wells, rounds)), cancel), cancel);
+        return reply.Plan is { } plan ? await PaperAnswer.OfAsync(http, name, describe(plan, reply.Wire, language), cancel) : Results.NotFound();
     }
 
     private static int? Whole(string? text, int most) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= most ? number : null;

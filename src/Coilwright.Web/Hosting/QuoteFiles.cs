@@ -1,8 +1,8 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coilwright.Core.Cutting;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Quotes;
-using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Pages;
 using Coilwright.Documents.Quotes;
 using Coilwright.Web.Bench;
@@ -17,15 +17,19 @@ internal static class QuoteFiles
 
     /// <summary>What follows the address.</summary>
     public static string Query(QuoteQuestion q) => string.Create(CultureInfo.InvariantCulture,
-        $"?piece={q.Piece:D}&wrist={q.Ask.WristMm:R}&count={q.Ask.Count}&on={q.Ask.On:O}&until={q.Ask.Until:O}&deposit={q.Ask.DepositPercent}&rule={Uri.EscapeDataString(q.Ask.Rule ?? "")}&for={Uri.EscapeDataString(q.Ask.For)}");
+        $"?piece={q.Piece:D}&wrist={q.Ask.WristMm:R}&count={q.Ask.Count}&on={q.Ask.On:O}&until={q.Ask.Until:O}&deposit={q.Ask.DepositPercent}&rule={Uri.EscapeDataString(q.Ask.Rule ?? "")}&for={Uri.EscapeDataString(q.Ask.For)}")
+        + string.Concat(q.Swaps.Select(s => $"&swap={Uri.EscapeDataString($"{s.Bead}={s.With}")}"));
 
     /// <summary>Adds the addresses.</summary>
     public static void MapQuoteFiles(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/quote/quote.pdf", (HttpContext http, QuoteDesk desk, CancellationToken cancel) =>
-            FileAsync(http, desk, "quote.pdf", (quoted, language) => quoted.Quote.CanBePromised ? QuoteDocuments.ForTheCustomer(quoted.Said(language), language) : null, cancel));
-        routes.MapGet("/quote/workings.pdf", (HttpContext http, QuoteDesk desk, CancellationToken cancel) =>
-            FileAsync(http, desk, "workings.pdf", (quoted, language) => QuoteDocuments.Workings(quoted.Quote, quoted.Said(language), language), cancel));
+        foreach (var ending in PaperAnswer.Endings)
+        {
+            routes.MapGet("/quote/quote" + ending, (HttpContext http, QuoteDesk desk, CancellationToken cancel) =>
+                FileAsync(http, desk, "quote" + ending, (quoted, language) => quoted.Quote.CanBePromised ? QuoteDocuments.ForTheCustomer(quoted.Said(language), language) : null, cancel));
+            routes.MapGet("/quote/workings" + ending, (HttpContext http, QuoteDesk desk, CancellationToken cancel) =>
+                FileAsync(http, desk, "workings" + ending, (quoted, language) => QuoteDocuments.Workings(quoted.Quote, quoted.Said(language), language), cancel));
+        }
     }
 
     // What cannot be made is told on the page that asks for it; here it is simply not there.
@@ -34,8 +38,7 @@ internal static class QuoteFiles
         if (Read(http.Request.Query) is not { } question) return Results.NotFound();
         var language = Preferences.Read(http.Request.Cookies[Preferences.CookieName]).Speech;
         if ((await Task.Run(() => desk.MakeAsync(question, cancel), cancel)).Quoted is not { } quoted || describe(quoted, language) is not { } document) return Results.NotFound();
-        var drawn = await Task.Run(() => new PdfCanvas().Draw(document, new PageSetup()), cancel);
-        return drawn.Faults.IsEmpty ? Results.Bytes(drawn.Bytes, "application/pdf", name) : Results.NotFound();
+        return await PaperAnswer.OfAsync(http, name, document, cancel);
     }
 
     // Null when it is no question that the page would ask.
@@ -50,6 +53,10 @@ internal static class QuoteFiles
             if (!decimal.TryParse(percent, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var told)) return null;
             deposit = told;
         }
+        var swaps = ImmutableArray.CreateBuilder<(string, string)>();
+        foreach (var swap in query["swap"])
+            if (swap?.Split('=') is [{ Length: > 0 } bead, { Length: > 0 } with]) swaps.Add((bead, with));
+            else return null;
         return new QuoteQuestion(piece, new QuoteAsk
         {
             WristMm = wrist,
@@ -59,7 +66,8 @@ internal static class QuoteFiles
             Until = Day(query["until"].ToString()),
             DepositPercent = deposit,
             Rule = query["rule"].ToString() is { Length: > 0 } rule ? rule : null,
-        });
+        })
+        { Swaps = swaps.ToImmutable() };
     }
 
     private static DateOnly? Day(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2999 ? day : null;

@@ -114,6 +114,30 @@ public sealed record MadeWords
     /// <summary>What that does.</summary>
     public required string TakeOutHint { get; init; }
 
+    /// <summary>Heading of what else goes out of stock.</summary>
+    public required string Also { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required string AlsoHint { get; init; }
+
+    /// <summary>Which item.</summary>
+    public required string AlsoItem { get; init; }
+
+    /// <summary>How many in all.</summary>
+    public required string AlsoHowMany { get; init; }
+
+    /// <summary>How long in all, mm.</summary>
+    public required string AlsoMm { get; init; }
+
+    /// <summary>How heavy in all, g.</summary>
+    public required string AlsoGrams { get; init; }
+
+    /// <summary>Adds an item.</summary>
+    public required string AlsoAdd { get; init; }
+
+    /// <summary>Leaves an item out.</summary>
+    public required string AlsoLeaveOut { get; init; }
+
     /// <summary>A bead is no item of stock.</summary>
     public required string NotInStock { get; init; }
 

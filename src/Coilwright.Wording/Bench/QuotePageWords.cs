@@ -45,6 +45,21 @@ public sealed record QuotePageWords
     /// <summary>The workings as PDF.</summary>
     public required string SaveWorkings { get; init; }
 
+    /// <summary>The quote as web page.</summary>
+    public required string SavePage { get; init; }
+
+    /// <summary>The workings as web page.</summary>
+    public required string SaveWorkingsPage { get; init; }
+
+    /// <summary>Heading of the beads strung in place of others.</summary>
+    public required string Swaps { get; init; }
+
+    /// <summary>What they are chosen from.</summary>
+    public required string SwapsHint { get; init; }
+
+    /// <summary>A bead stays what it is.</summary>
+    public required string AsItIs { get; init; }
+
     /// <summary>How to open a figure.</summary>
     public required string OpenHint { get; init; }
 }

@@ -36,6 +36,12 @@ public sealed record ShopPageWords
     /// <summary>Brings a file of prices in.</summary>
     public required string BringPrices { get; init; }
 
+    /// <summary>Heading of the days that suppliers take.</summary>
+    public required string SupplierDays { get; init; }
+
+    /// <summary>What they are.</summary>
+    public required string SupplierDaysHint { get; init; }
+
     /// <summary>It is being planned.</summary>
     public required string Planning { get; init; }
 

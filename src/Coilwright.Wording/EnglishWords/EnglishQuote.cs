@@ -48,7 +48,7 @@ internal static class EnglishQuote
         LargerCoil = "This wrist opens the coil far: one of about {loopMm:length} a loop would keep its spring.",
         WireShort = "The wire at hand is not enough: see Wire.",
         Unpriced = "{count} {count:kind has|kinds have} no price, and what {count:it costs is|they cost is} not in the price: {names}.",
-        DayNotTold = "When the beads are here is not told.{?names: Nobody noted how many days it takes with {names}: write leadDays in the file of prices.}{?nobody: Nobody is named who sells {nobody}.}",
+        DayNotTold = "When the beads are here is not told.{?names: Nobody noted how many days it takes with {names}: note it beside their prices.}{?nobody: Nobody is named who sells {nobody}.}",
         NotTimed = "How long it takes is not told: no step of work was timed for pieces.",
         SizeHeading = "The size",
         BeadsHeading = "Beads",

@@ -48,7 +48,7 @@ internal static class GermanQuote
         LargerCoil = "Dieses Handgelenk öffnet die Spirale weit: Eine mit etwa {loopMm:length} je Windung behielte ihre Federkraft.",
         WireShort = "Der vorhandene Draht reicht nicht: siehe Draht.",
         Unpriced = "{count} {count:Sorte hat|Sorten haben} keinen Preis, und was {count:sie kostet|sie kosten}, ist nicht im Preis: {names}.",
-        DayNotTold = "Wann die Perlen da sind, steht nicht da.{?names: Niemand hat notiert, wie viele Tage es bei {names} dauert: leadDays in die Preisdatei schreiben.}{?nobody: Niemand ist genannt, der {nobody} verkauft.}",
+        DayNotTold = "Wann die Perlen da sind, steht nicht da.{?names: Niemand hat notiert, wie viele Tage es bei {names} dauert: neben den Preisen dort notieren.}{?nobody: Niemand ist genannt, der {nobody} verkauft.}",
         NotTimed = "Wie lange es dauert, steht nicht da: Für Stücke wurde kein Arbeitsschritt gemessen.",
         SizeHeading = "Die Größe",
         BeadsHeading = "Perlen",

@@ -57,7 +57,7 @@ public partial class BatchDocumentsTests
     {
         var words = Languages.Find(language)!;
         var plan = BatchPlan.Of(DrawnPieces.Reckoned("tidewrack"), 10, CountingTray.Usual, new CostSheet { Steps = [new TimedStep("string", 26, false, [Sold.Piece])] });
-        var text = Read(BatchDocuments.Plan(plan, words), Paper.A4);
+        var text = Read(BatchDocuments.Plan(plan, null, words), Paper.A4);
         foreach (var kind in plan.Reckoned.Counts) Assert.Contains($"{kind.Letter} {kind.Bead.Name} {10 * kind.Count}", text, StringComparison.Ordinal);
         Assert.Contains("260 min", text, StringComparison.Ordinal);
         Assert.Contains(words.Cautions.FlyingPieces.Split(' ')[0], text, StringComparison.Ordinal);

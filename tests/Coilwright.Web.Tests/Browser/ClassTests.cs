@@ -53,6 +53,8 @@ public sealed class ClassTests(BenchInBrowser bench)
             Assert.Equal(200, answer.Status);
             Assert.Equal(begin, System.Text.Encoding.ASCII.GetString((await answer.BodyAsync())[..4]), ignoreCase: true);
         }
+        await page.GetByLabel("US letter").CheckAsync();
+        await Expect(page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save your sheet as PDF" })).ToHaveAttributeAsync("href", new Regex("paper=letter$"));
         var wrong = await page.APIRequest.GetAsync(new Uri(new Uri(page.Url), "/class/class.pdf?piece=x&n=0").AbsoluteUri);
         Assert.Equal(404, wrong.Status);
     }

@@ -98,6 +98,75 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await Expect(page.Locator(".made-list li", new PageLocatorOptions { HasText = "For the fair" })).ToContainTextAsync("1 at home, 2 sold");
     }
 
+    // The words of its choices stand in its label too.
+    private static ILocator Select(IPage page, string label) => page.Locator($"label:has(> span:text-is(\"{label}\")) select");
+
+    private static async Task StockAsync(Visit visit, string key, string name, string unit, string oneHolds)
+    {
+        var page = visit.Page;
+        await visit.OpenAsync("/stock");
+        await FillAsync(page, "Name", name);
+        await FillAsync(page, "Name in orders", key);
+        await Select(page, "Counted").SelectOptionAsync(unit);
+        await page.Button("Add it").ClickAsync();
+        await Expect(page.Locator("h1")).ToHaveTextAsync(name);
+        if (oneHolds.Length > 0) await FillAsync(page, "How long one is", oneHolds);
+        await FillAsync(page, "How many", oneHolds.Length > 0 ? "1" : "10");
+        await page.Button("Write it down").ClickAsync();
+        await Expect(page.Locator(".stock-form").GetByText("Written down.", new LocatorGetByTextOptions { Exact = true })).ToBeVisibleAsync();
+    }
+
+    private static async Task AlsoAsync(IPage page, string name, string label, string quantity)
+    {
+        await page.Button("Add from stock").ClickAsync();
+        await Select(page, "From stock").Last.SelectOptionAsync(new SelectOptionValue { Label = name });
+        var box = page.GetByLabel(label, new PageGetByLabelOptions { Exact = true }).Last;
+        await Expect(box).ToBeVisibleAsync();
+        await box.FillAsync(quantity);
+        await page.Keyboard.PressAsync("Tab");
+    }
+
+    [Fact]
+    public async Task Wire_and_findings_go_out_of_stock_with_what_is_made_and_repaired_and_come_back_when_that_is_taken_back()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone);
+        var page = visit.Page;
+        await StockAsync(visit, "spool", "Spool of wire", "Millimetre", "10000");
+        await StockAsync(visit, "end-caps", "End caps", "Each", "");
+        var piece = await visit.BringAsync(Examples.Tidewrack);
+        await visit.OpenAsync($"/made?piece={piece[("/piece/".Length)..]}");
+        await FillAsync(page, "Name", "With wire");
+        await FillAsync(page, "How many", "2");
+        await page.Button("Add from stock").ClickAsync();
+        await Select(page, "From stock").SelectOptionAsync(new SelectOptionValue { Label = "Spool of wire" });
+        // Tidewrack takes 862 mm for one.
+        await Expect(page.GetByLabel("How long in all, mm", new PageGetByLabelOptions { Exact = true })).ToHaveValueAsync("1724", new LocatorAssertionsToHaveValueOptions { Timeout = 60_000 });
+        await AlsoAsync(page, "End caps", "How many in all", "4");
+        await WriteAsync(page);
+        await LeftAsync("spool", "8276");
+        await LeftAsync("end-caps", "6");
+        await visit.OpenAsync("/made");
+        await page.Locator(".made-list a", new PageLocatorOptions { HasText = "With wire" }).ClickAsync();
+        await Expect(page.Locator(".made-lines", new PageLocatorOptions { HasText = "Spool of wire" })).ToContainTextAsync("1724 mm");
+        await ChooseAsync(page, "Repaired");
+        await FillAsync(page, "What was done", "new caps");
+        await AlsoAsync(page, "End caps", "How many in all", "1");
+        await WriteAsync(page);
+        await Expect(page.Locator(".stock-rows")).ToContainTextAsync("1 End caps");
+        var record = page.Url;
+        await LeftAsync("end-caps", "5");
+        await visit.OpenAsync(new Uri(record).PathAndQuery);
+        await page.Locator(".stock-rows li", new PageLocatorOptions { HasText = "new caps" }).GetByRole(AriaRole.Button).ClickAsync();
+        await Expect(page.Locator(".stock-rows .is-gone")).ToHaveCountAsync(1);
+        await LeftAsync("end-caps", "6");
+
+        async Task LeftAsync(string key, string left)
+        {
+            await visit.OpenAsync("/stock/" + key);
+            await Expect(page.Locator("dl dd").First).ToContainTextAsync(left);
+        }
+    }
+
     [Theory]
     [InlineData("en", false)]
     [InlineData("de", true)]

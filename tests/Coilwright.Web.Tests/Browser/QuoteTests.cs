@@ -33,6 +33,17 @@ public sealed class QuoteTests(BenchInBrowser bench)
         await Expect(why).ToContainTextAsync("when they are here is not known yet");
         var workings = await FileAsync(page, "Save the workings as PDF");
         Assert.Equal("%PDF"u8.ToArray(), workings[..4]);
+        // Another bead in place, for this order alone.
+        await page.GetByText("Other beads in place").ClickAsync();
+        await page.Locator("label:has(> span:text-is('Brass spacer')) select").SelectOptionAsync(new SelectOptionValue { Label = "Sea-green round" });
+        await Expect(page.Locator("section[aria-labelledby='when-head']")).Not.ToContainTextAsync("Brass spacer:", new LocatorAssertionsToContainTextOptions { Timeout = 60_000 });
+        var swapped = await page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the workings as PDF" }).GetAttributeAsync("href");
+        Assert.Contains("&swap=spacer%3Dround", swapped, StringComparison.Ordinal);
+        await page.GetByLabel("US letter").CheckAsync();
+        await Expect(page.GetByRole(AriaRole.Link, new PageGetByRoleOptions { Name = "Save the workings as PDF" })).ToHaveAttributeAsync("href", new Regex("paper=letter$"));
+        // 612 points across are eight and a half inches.
+        Assert.Contains("612", System.Text.Encoding.Latin1.GetString(await FileAsync(page, "Save the workings as PDF")), StringComparison.Ordinal);
+        Assert.Contains("is strung in place of", System.Text.Encoding.UTF8.GetString(await FileAsync(page, "Save the workings as a web page")), StringComparison.Ordinal);
         // A day that is none is said beside its box, and the quote stays as it was.
         var until = page.GetByLabel("Stands until");
         await until.FillAsync("2026-02-30");

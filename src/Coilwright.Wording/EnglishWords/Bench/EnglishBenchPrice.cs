@@ -71,7 +71,7 @@ internal static class EnglishBenchPrice
             ["holds"] = "A pack holds",
             ["for"] = "For",
             ["minutes"] = "Minutes",
-            ["waitMinutes"] = "Left alone afterwards, minutes",
+            ["waitMinutes"] = "Then left alone, min",
             ["does"] = "Which steps of the pattern",
             ["perBatch"] = "Once for all together",
             ["percent"] = "In a hundred",

@@ -19,6 +19,11 @@ internal static class EnglishBenchQuote
         NotMade = "It cannot be worked out:",
         SavePdf = "Save the quote as PDF",
         SaveWorkings = "Save the workings as PDF",
+        SavePage = "Save the quote as a web page",
+        SaveWorkingsPage = "Save the workings as a web page",
+        Swaps = "Other beads in place",
+        SwapsHint = "For this order alone: beads of the piece, and those in stock. The piece stays as it is.",
+        AsItIs = "as it is",
         OpenHint = "Open a figure to see what it comes from.",
     };
 }

@@ -14,6 +14,8 @@ internal static class EnglishBenchShop
         UseStock = "Use what is in stock first",
         PricesHeading = "Prices",
         PricesKept = "{offers} {offers:offer|offers} of {suppliers} {suppliers:supplier|suppliers}, kept on {date}.",
+        SupplierDays = "How long suppliers take",
+        SupplierDaysHint = "Days from ordering until the goods are here, counted on the calendar; 0 where you take them with you. Empty: not told.",
         PricesNone = "None yet: the pack and price that stand with each bead count.",
         BringPrices = "Bring in a file of prices",
         Planning = "Looking for the cheapest way…",

@@ -71,7 +71,7 @@ internal static class GermanBenchPrice
             ["holds"] = "Eine Packung fasst",
             ["for"] = "Für",
             ["minutes"] = "Minuten",
-            ["waitMinutes"] = "Ruht danach, Minuten",
+            ["waitMinutes"] = "Ruht danach, min",
             ["does"] = "Welche Schritte der Anleitung",
             ["perBatch"] = "Einmal für alle zusammen",
             ["percent"] = "Vom Hundert",

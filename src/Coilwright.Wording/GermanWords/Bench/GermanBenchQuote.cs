@@ -19,6 +19,11 @@ internal static class GermanBenchQuote
         NotMade = "Es lässt sich nicht ausrechnen:",
         SavePdf = "Angebot als PDF speichern",
         SaveWorkings = "Rechnung als PDF speichern",
+        SavePage = "Angebot als Webseite speichern",
+        SaveWorkingsPage = "Rechnung als Webseite speichern",
+        Swaps = "Andere Perlen an ihrer Stelle",
+        SwapsHint = "Nur für diese Bestellung: Perlen des Stücks und solche im Vorrat. Das Stück bleibt, wie es ist.",
+        AsItIs = "wie es ist",
         OpenHint = "Eine Zahl öffnen, um zu sehen, woher sie kommt.",
     };
 }

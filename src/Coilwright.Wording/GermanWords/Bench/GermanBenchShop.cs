@@ -14,6 +14,8 @@ internal static class GermanBenchShop
         UseStock = "Zuerst den Vorrat verbrauchen",
         PricesHeading = "Preise",
         PricesKept = "{offers} {offers:Angebot|Angebote} von {suppliers} {suppliers:Händler|Händlern}, vom {date}.",
+        SupplierDays = "Wie lange Händler brauchen",
+        SupplierDaysHint = "Tage von der Bestellung, bis die Ware da ist, nach dem Kalender; 0, wo du sie mitnimmst. Leer: nicht bekannt.",
         PricesNone = "Noch keine: Packung und Preis, die bei jeder Perle stehen, zählen.",
         BringPrices = "Eine Preisdatei übernehmen",
         Planning = "Der billigste Weg wird gesucht …",

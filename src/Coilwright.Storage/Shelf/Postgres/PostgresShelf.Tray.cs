@@ -12,11 +12,14 @@ public sealed partial class PostgresShelf : IBeadTray
     /// <inheritdoc/>
     Task<TrayNews> IBeadTray.SinceAsync(long revision, CancellationToken cancel) => ReadAsync(async turn =>
     {
+        // Asked with every search, and there is seldom news: then the kinds are not looked at, however many there are.
+        var last = await LastTrayChangeAsync(turn);
+        if (last <= revision) return TrayRows.Read(last, [], _data);
         var rows = await turn.ReadAsync(row => new TrayContent(row.GetString(0), LineOf(row, 1), LineOf(row, 2)), """
             SELECT k.key, k.content, k.drawer FROM coilwright.tray_kinds k
             WHERE k.revision > @revision AND NOT EXISTS (SELECT 1 FROM coilwright.tray_kinds l WHERE l.key = k.key AND l.revision > k.revision)
             """, ("revision", revision));
-        return TrayRows.Read(await LastTrayChangeAsync(turn), rows, _data);
+        return TrayRows.Read(last, rows, _data);
     }, cancel);
 
     /// <inheritdoc/>

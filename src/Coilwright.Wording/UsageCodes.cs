@@ -67,7 +67,7 @@ public static class UsageCodes
     public const string BreakForm = "usage.break-form";
 
     /// <summary>A shared tool is not one of the tools, {known}, and how many share it; {max}.</summary>
-    public const string ShareForm = "usage.share-form";
+    public const string SharedToolForm = "usage.shared-tool-form";
 
     /// <summary>Minutes of a step are not one of the steps, {known}, and a number; {max}.</summary>
     public const string StepMinutesForm = "usage.step-minutes-form";

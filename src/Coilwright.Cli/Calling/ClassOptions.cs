@@ -45,7 +45,7 @@ internal static class ClassOptions
 
     /// <summary>Reads shared tools, as <c>shears=3</c>. That eye protection is never shared is the core's.</summary>
     public static ImmutableSortedDictionary<BenchTool, int> ReadShared(ParseResult parsed, Option<string[]> option, List<Fault> faults) =>
-        Read<BenchTool, int>(parsed, option, faults, [.. Tools, ("eyeProtection", BenchTool.EyeProtection)], UsageCodes.ShareForm, ToolWords, ClassAsk.MostParticipants,
+        Read<BenchTool, int>(parsed, option, faults, [.. Tools, ("eyeProtection", BenchTool.EyeProtection)], UsageCodes.SharedToolForm, ToolWords, ClassAsk.MostParticipants,
             text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 2 and <= ClassAsk.MostParticipants ? number : null);
 
     /// <summary>Reads minutes of steps, as <c>cutWire=3</c>.</summary>

@@ -218,7 +218,7 @@ internal static class EnglishFaults
         [UsageCodes.SwapForm] = new("{field} is \"{value}\".", "A swap is a bead of the piece and the one in its place.", "Write it like chip=pebble."),
         [UsageCodes.TimeForm] = new("{field} is \"{value}\", which is no time of day.", "A time is hours and minutes with a colon between them, from 00:00 to 23:59.", "Write it like 10:00."),
         [UsageCodes.BreakForm] = new("{field} is \"{value}\".", "A break is its time and its minutes with a plus between them, 1 to {max} minutes.", "Write it like 11:30+15."),
-        [UsageCodes.ShareForm] = new("{field} is \"{value}\".", "It is a tool and for how many there is one, 2 to {max}; tools are {known}.", "Write it like shears=3."),
+        [UsageCodes.SharedToolForm] = new("{field} is \"{value}\".", "It is a tool and for how many there is one, 2 to {max}; tools are {known}.", "Write it like shears=3."),
         [UsageCodes.StepMinutesForm] = new("{field} is \"{value}\".", "It is a step and its minutes, above 0 and at most {max}; steps are {known}.", "Write it like cutWire=3."),
         [UsageCodes.FactorForm] = new("{field} is \"{value}\".", "It is a number with a decimal point, from 1 to {max}.", "Write it like 2.5."),
         [UsageCodes.AmountForm] = new("{field} is \"{value}\".", "It must be an amount from 0 to {max}, with a decimal point and without its currency.", "Write it like 24.50."),

@@ -219,7 +219,7 @@ internal static class GermanFaults
         [UsageCodes.SwapForm] = new("{field} ist „{value}“.", "Ein Tausch ist eine Perle des Stücks und die an ihrer Stelle.", "Etwa splitter=kiesel schreiben."),
         [UsageCodes.TimeForm] = new("{field} ist „{value}“, und das ist keine Uhrzeit.", "Eine Uhrzeit sind Stunden und Minuten mit Doppelpunkt, von 00:00 bis 23:59.", "Etwa 10:00 schreiben."),
         [UsageCodes.BreakForm] = new("{field} ist „{value}“.", "Eine Pause ist ihre Uhrzeit und ihre Minuten mit einem Plus dazwischen, 1 bis {max} Minuten.", "Etwa 11:30+15 schreiben."),
-        [UsageCodes.ShareForm] = new("{field} ist „{value}“.", "Es ist ein Werkzeug und wie viele sich eines teilen, 2 bis {max}; Werkzeuge sind {known}.", "Etwa shears=3 schreiben."),
+        [UsageCodes.SharedToolForm] = new("{field} ist „{value}“.", "Es ist ein Werkzeug und wie viele sich eines teilen, 2 bis {max}; Werkzeuge sind {known}.", "Etwa shears=3 schreiben."),
         [UsageCodes.StepMinutesForm] = new("{field} ist „{value}“.", "Es ist ein Schritt und seine Minuten, über 0 und höchstens {max}; Schritte sind {known}.", "Etwa cutWire=3 schreiben."),
         [UsageCodes.FactorForm] = new("{field} ist „{value}“.", "Es ist eine Zahl mit Dezimalpunkt, von 1 bis {max}.", "Etwa 2.5 schreiben."),
         [UsageCodes.AmountForm] = new("{field} ist „{value}“.", "Nötig ist ein Betrag von 0 bis {max}, mit Dezimalpunkt und ohne Währung.", "Etwa 24.50 schreiben."),

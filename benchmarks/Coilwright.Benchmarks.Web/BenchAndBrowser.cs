@@ -17,7 +17,7 @@ internal sealed class BenchAndBrowser : IAsyncDisposable
     private BenchAndBrowser(Process bench, string shelf, string address, IPlaywright playwright, IBrowser browser) =>
         (_bench, _shelf, _address, _playwright, _browser) = (bench, shelf, address, playwright, browser);
 
-    public static async Task<BenchAndBrowser> StartAsync(string program)
+    public static async Task<BenchAndBrowser> StartAsync(string program, bool inSpace = false)
     {
         var shelf = Directory.CreateTempSubdirectory("coilwright-bench-").FullName;
         var bench = Process.Start(new ProcessStartInfo("dotnet", [program, "--port", "0", "--shelf", shelf]) { RedirectStandardOutput = true })!;
@@ -27,15 +27,16 @@ internal sealed class BenchAndBrowser : IAsyncDisposable
                 address = line[at..].Trim();
         if (address is null) throw new InvalidOperationException("The bench did not say where it is.");
         var playwright = await Playwright.CreateAsync();
-        var browser = await LaunchAsync(playwright);
+        var browser = await LaunchAsync(playwright, inSpace);
         return new BenchAndBrowser(bench, shelf, address, playwright, browser);
     }
 
     /// <summary>The machine's chromium without a window.</summary>
-    public static Task<IBrowser> LaunchAsync(IPlaywright playwright) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+    public static Task<IBrowser> LaunchAsync(IPlaywright playwright, bool inSpace = false) => playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
     {
         ExecutablePath = Environment.GetEnvironmentVariable("COILWRIGHT_CHROMIUM") ?? "/usr/bin/chromium",
-        Args = ["--no-sandbox", "--disable-background-networking"],
+        // WebGL without a graphics card, for what is measured in space.
+        Args = ["--no-sandbox", "--disable-background-networking", .. inSpace ? ["--use-angle=swiftshader", "--enable-unsafe-swiftshader"] : Array.Empty<string>()],
     });
 
     /// <summary>A window with a piece on the bench.</summary>

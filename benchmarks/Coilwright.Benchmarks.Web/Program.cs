@@ -9,6 +9,8 @@ const int Warm = 12, EditsInARound = 42;
 var rounds = args.Length > 0 && int.TryParse(args[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var asked) && asked > 0 ? asked : 3;
 
 Environment.SetEnvironmentVariable("PLAYWRIGHT_DRIVER_SEARCH_PATH", PathOf("Driver"));
+if (args.Contains("tray")) return await TraySearch.MeasureAsync(rounds);
+if (args.Contains("coil")) return await CoilInSpace.MeasureAsync(rounds, PathOf("Program"));
 if (args.Contains("pattern")) return await PatternOnPaper.MeasureAsync(rounds);
 
 // How long it takes from a key to the rows painted anew, in a browser, with the bench as a process of its own. See benchmarks/README.md.

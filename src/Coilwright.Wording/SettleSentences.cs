@@ -70,7 +70,7 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
 
     /// <summary>The focal with the arm held one way: how, where and how far it tips.</summary>
     public (string Arm, string At, string Tips) Of(FocalStand stand) => stand.Rests
-        ? (_words.Arms[stand.Pose], language.Place(stand.AngleDeg), language.Fill(_words.Angle, ("deg", language.Number(stand.TipsDeg, 0))))
+        ? (_words.Arms[stand.Pose], language.Place(stand.AngleDeg), language.Fill(_words.Angle, ("deg", language.Number(Math.Abs(stand.TipsDeg), 0))))
         : (_words.Arms[stand.Pose], _words.NoRest, "");
 
     private string Of(SettleSign sign) => sign switch

@@ -38,7 +38,7 @@ public enum SettleReason
     /// <summary>Beads have no room: they stand in one another's place across the coil.</summary>
     BeadsTooThick,
 
-    /// <summary>Less than half of the way round: it falls off the wrist.</summary>
+    /// <summary>It goes less than half of the way round, or hangs so loosely that nothing keeps it on: it falls off the wrist.</summary>
     FallsOff,
 
     /// <summary>The steps allowed ran out.</summary>

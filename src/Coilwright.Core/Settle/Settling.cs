@@ -64,6 +64,8 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     private const double RoomMm = 0.05;
     // The helix is a little wider than the beads were strung, so that none touches its neighbour yet. Our choice.
     private const double Open = 1.002;
+    // Where beads stand in one another's place then, a wider one is tried. Our choice.
+    private static readonly double[] Wider = [1, 1.02, 1.1];
     // Less than this hangs on to nothing.
     private const double LeastTurns = 0.55;
     // What keeps loose things from wandering within a stage. Our choice.
@@ -83,10 +85,17 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
 
         if (size.Turns < LeastTurns) return blank with { Reason = SettleReason.FallsOff, Relaxed = size };
         var (radius, pitch) = Start();
-        var start = strung.Helix(radius, pitch, held, blank.Quick.AngleDegAt(blank.Quick.BeadMiddleMm(held)) * Math.PI / 180);
-        var worn = Rest(start, held, _request.Pose, Stages, 400);
+        var angle = blank.Quick.AngleDegAt(blank.Quick.BeadMiddleMm(held)) * Math.PI / 180;
+        Resting worn = null!;
+        foreach (var wider in Wider)
+        {
+            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, _request.Pose, Stages, 400);
+            if (worn.Reason != SettleReason.BeadsTooThick) break;
+        }
         var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = (radius, pitch), ResidualN = worn.ResidualN, Relaxed = size };
         if (worn.Reason is { } reason) return Failed(done, reason);
+        // Nothing rubs, so what does not go round the arm is gone.
+        if (SizeOf(worn.State, new Point3(0, 1, 0)).Turns < LeastTurns) return Failed(done, SettleReason.FallsOff);
         return Answers(done, worn, held);
     }
 
@@ -193,8 +202,17 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     // Without a wrist and without weight nothing holds it: the held bead stays where it is, and no bead rolls.
     private RodState? Relaxed(int held, out SettleReason? reason)
     {
+        RodState? found = null;
+        reason = null;
+        foreach (var wider in Wider)
+            if ((found = Relaxed(wider, held, out reason)) is not null || reason != SettleReason.BeadsTooThick) break;
+        return found;
+    }
+
+    private RodState? Relaxed(double wider, int held, out SettleReason? reason)
+    {
         var (_, pitch) = Start();
-        var state = strung.Helix(Open * strung.StrungRadiusMm, pitch, held, 0);
+        var state = strung.Helix(wider * Open * strung.StrungRadiusMm, pitch, held, 0);
         var fast = new bool[state.Unknowns];
         for (var u = 4 * held; u < 4 * held + 7; u++) fast[u] = true;
         for (var u = state.FirstRoll; u < state.Unknowns; u++) fast[u] = true;

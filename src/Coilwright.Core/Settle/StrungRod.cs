@@ -185,9 +185,15 @@ public sealed class StrungRod
         // Neighbours touch with their middles R bend apart; how that grows with the bend is how far from the wire they touch.
         var parted = _bends[bead] - openBend;
         var lever = parted > 1e-12 ? (StrungRadiusMm * _bends[bead] - open * openBend) / parted : 0;
-        var (before, after) = (Bodies[order[bead]], Bodies[order[bead + 1]]);
-        return new Hinge(bead + 1, _bends[bead], Math.Max(lever, BeadBody.RoundedMm), Sides(before, bead), Sides(after, bead + 1));
+        return new Hinge(bead + 1, _bends[bead], Math.Max(lever, BeadBody.RoundedMm), Sides(Bodies[order[bead]], bead), Sides(Bodies[order[bead + 1]], bead + 1));
 
-        HingeSides Sides(BeadBody body, int i) => body.Rolls ? new HingeSides(body.OuterOverInner, body.SideOverInner, Angles[i]) : HingeSides.Round;
+        // A side that stands further out than its neighbour's has nothing there to meet.
+        HingeSides Sides(BeadBody body, int i)
+        {
+            if (!body.Rolls) return HingeSides.Round;
+            var (one, other) = (Piece.Beads[order[bead]], Piece.Beads[order[bead + 1]]);
+            var inner = Math.Max(Math.Min(one.BearingReachMm, other.BearingReachMm), BeadBody.RoundedMm);
+            return new HingeSides(Math.Min(one.OuterReachMm, other.OuterReachMm) / inner, Math.Min(one.WidthMm, other.WidthMm) / 2 / inner, Angles[i]);
+        }
     }
 }

@@ -36,7 +36,7 @@ internal static class EnglishSettle
             [SettleReason.BeadsTooLong] = "its beads are so long that the wire would bend sharply between them.",
             [SettleReason.BeadsInOnePlace] = "two beads stand at the same place of the wire.",
             [SettleReason.BeadsTooThick] = "beads stand in one another's place across the coil.",
-            [SettleReason.FallsOff] = "it goes less than half of the way round and would fall off.",
+            [SettleReason.FallsOff] = "it goes too little of the way round, or hangs too loosely, and would fall off.",
             [SettleReason.OutOfSteps] = "it had not come to rest after as many steps as are taken.",
             [SettleReason.NoProgress] = "it did not quite come to rest: something still pulls.",
         }.ToFrozenDictionary(),

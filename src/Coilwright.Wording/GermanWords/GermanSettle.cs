@@ -36,7 +36,7 @@ internal static class GermanSettle
             [SettleReason.BeadsTooLong] = "Die Perlen sind so lang, dass der Draht zwischen ihnen scharf knicken würde.",
             [SettleReason.BeadsInOnePlace] = "Zwei Perlen stehen an derselben Stelle des Drahts.",
             [SettleReason.BeadsTooThick] = "Perlen stehen quer durch die Spirale am selben Ort.",
-            [SettleReason.FallsOff] = "Es geht weniger als halb herum und fiele ab.",
+            [SettleReason.FallsOff] = "Es geht zu wenig herum oder hängt zu locker und fiele ab.",
             [SettleReason.OutOfSteps] = "Nach so vielen Schritten, wie gegangen werden, war es noch nicht in Ruhe.",
             [SettleReason.NoProgress] = "Es kam nicht ganz zur Ruhe: Etwas zieht noch.",
         }.ToFrozenDictionary(),

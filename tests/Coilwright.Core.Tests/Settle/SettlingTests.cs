@@ -122,6 +122,27 @@ public class SettlingTests
         Assert.All(new[] { Of(Balls(2), new SettleRequest(165)), Of(Balls(8), new SettleRequest(165)) }, s => Assert.Equal(SettleOutcome.DidNotSettle, s.Outcome));
     }
 
+    // A coil of 48 mm radius on a wrist of 10, and one that the wrist opens to less than a turn: nothing rubs, so nothing keeps them on.
+    [Fact]
+    public void What_nothing_keeps_on_falls_off()
+    {
+        var wheel = SamplePieces.Bead("rondelle", "rondelle", 5, 8);
+        Assert.Equal(SettleReason.FallsOff, Of(SamplePieces.Piece([wheel], Enumerable.Repeat(0, 40), loopMm: 100), new SettleRequest(200)).Reason);
+        Assert.Equal(SettleReason.FallsOff, Of(SamplePieces.Piece([wheel], Enumerable.Repeat(0, 100), loopMm: 300), new SettleRequest(60)).Reason);
+    }
+
+    // A stone of 120 g on a wire of 0.3 mm: it hangs where it falls, or falls off, and either is said; all that is told is a number.
+    [Fact]
+    public void A_heavy_focal_on_thin_wire_has_an_outcome()
+    {
+        var piece = WithFocal(d => d with { MassG = 120 });
+        var settled = Of(piece with { Wire = piece.Wire with { WireMm = 0.3 } }, new SettleRequest(150));
+        Assert.True(settled.Worn is not null || settled.Reason is not null);
+        Assert.NotEqual(SettleOutcome.CannotClose, settled.Outcome);
+        Assert.All(settled.Beads, b => Assert.True(double.IsFinite(b.Place.Length) && double.IsFinite(b.Outwards.Length)));
+        Assert.True(double.IsFinite(settled.StressMPa) && double.IsFinite(settled.WristN));
+    }
+
     [Theory]
     [InlineData(49.9, 0.75, 0)]
     [InlineData(400.1, 0.75, 0)]

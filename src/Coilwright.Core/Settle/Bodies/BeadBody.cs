@@ -24,8 +24,8 @@ public sealed class BeadBody
     // Parts smaller than this touch nothing that another does not, mm. Our choice.
     private const double LeastRadiusMm = 0.05;
 
-    private BeadBody(ImmutableArray<BeadPart> parts, double weightOutwardMm, bool isRound, bool followsWire, double outer, double side) =>
-        (Parts, WeightOutwardMm, IsRound, FollowsWire, OuterOverInner, SideOverInner) = (parts, weightOutwardMm, isRound, followsWire, outer, side);
+    private BeadBody(ImmutableArray<BeadPart> parts, double weightOutwardMm, bool isRound, bool followsWire) =>
+        (Parts, WeightOutwardMm, IsRound, FollowsWire) = (parts, weightOutwardMm, isRound, followsWire);
 
     /// <summary>What of it touches.</summary>
     public ImmutableArray<BeadPart> Parts { get; }
@@ -41,12 +41,6 @@ public sealed class BeadBody
 
     /// <summary>Whether it rolls about the wire.</summary>
     public bool Rolls => !IsRound && !FollowsWire;
-
-    /// <summary>How far its outer side reaches from the hole over how far its inner side does.</summary>
-    public double OuterOverInner { get; }
-
-    /// <summary>How far it reaches along the arm over how far its inner side does.</summary>
-    public double SideOverInner { get; }
 
     /// <summary>Makes it.</summary>
     /// <param name="bead">The kind.</param>
@@ -69,8 +63,7 @@ public sealed class BeadBody
             var (dome, under) = (Math.PI / 6 * bead.LengthMm * bead.WidthMm * thick, seat.LengthMm * high * Math.Min(high, bead.WidthMm));
             weight = (dome * weight + under * middle) / (dome + under);
         }
-        var inner = Math.Max(bead.BearingReachMm, LeastRadiusMm);
-        return new BeadBody(parts.ToImmutable(), weight, isRound, bow is not null, isRound ? 1 : bead.OuterReachMm / inner, isRound ? 1 : bead.WidthMm / 2 / inner);
+        return new BeadBody(parts.ToImmutable(), weight, isRound, bow is not null);
     }
 
     private static void Cover(Bead bead, double thick, double? back, double? bow, ImmutableArray<BeadPart>.Builder parts)

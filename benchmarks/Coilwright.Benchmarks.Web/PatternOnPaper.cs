@@ -17,7 +17,7 @@ namespace Coilwright.Benchmarks.Web;
 /// has the page before it, laid out, and only prints. Both write a file with tags and a list of its parts.</summary>
 internal static partial class PatternOnPaper
 {
-    private const int PairsInARound = 15, Warm = 5, Beads = 130;
+    private const int PairsInARound = 15, Warm = 5, Beads = 150;
 
     public static async Task<int> MeasureAsync(int rounds)
     {

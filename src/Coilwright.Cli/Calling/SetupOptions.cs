@@ -5,7 +5,7 @@ using Coilwright.Wording;
 
 namespace Coilwright.Cli.Calling;
 
-/// <summary>How a document is put on paper: what every verb takes that writes one.</summary>
+/// <summary>How sheets, patterns, packs and corrections are put on paper. Lists and letters take a paper alone (<see cref="PaperOption"/>).</summary>
 internal sealed class SetupOptions(Language language)
 {
     private readonly Option<string?> _paper = new("--paper") { Description = language.Help.SheetPaper, HelpName = "a4|letter" };

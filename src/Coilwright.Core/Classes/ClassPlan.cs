@@ -81,7 +81,7 @@ public sealed record ClassPlan
     public decimal Factor => Ask.Factor ?? 1;
 
     /// <summary>Minutes from beginning to end; null when no end was told.</summary>
-    public decimal? Available => Ask is { Start: { } start, End: { } end } ? MinutesFrom(start, end) : null;
+    public decimal? Available => AvailableTo(Ask);
 
     /// <summary>By how many minutes it is too long; null when it is not, or no end was told.</summary>
     public decimal? OverMinutes => Timetable.Minutes > Available ? Timetable.Minutes - Available : null;
@@ -90,10 +90,10 @@ public sealed record ClassPlan
     public IEnumerable<ClassWork> NotDone => Timetable.Stretches.Where(s => s.Kind == StretchKind.Work && s.To > Available).Select(s => s.Work!).Distinct();
 
     /// <summary>Steps that are done beforehand.</summary>
-    public IEnumerable<ClassWork> Beforehand => Works.Where(IsBeforehand);
+    public IEnumerable<ClassWork> Beforehand => Works.Where(w => IsBeforehand(w, Ask));
 
     /// <summary>Steps that could be done beforehand too.</summary>
-    public IEnumerable<ClassWork> CouldBeBeforehand => Works.Where(w => w.CanBeBeforehand && !IsBeforehand(w));
+    public IEnumerable<ClassWork> CouldBeBeforehand => Works.Where(w => w.CanBeBeforehand && !IsBeforehand(w, Ask));
 
     /// <summary>Steps without a time.</summary>
     public IEnumerable<ClassWork> NotTimed => Works.Where(w => w.OwnMinutes is null);
@@ -107,7 +107,9 @@ public sealed record ClassPlan
     /// <summary>The cautions of all steps, each once.</summary>
     public ImmutableArray<Caution> Cautions => [.. Works.Where(w => w.Step is not null).SelectMany(w => w.Step!.Cautions).Distinct().Order()];
 
-    private bool IsBeforehand(ClassWork work) => work.CanBeBeforehand && Ask.Beforehand.Contains(work.Key);
+    private static decimal? AvailableTo(ClassAsk ask) => ask is { Start: { } start, End: { } end } ? MinutesFrom(start, end) : null;
+
+    private static bool IsBeforehand(ClassWork work, ClassAsk ask) => work.CanBeBeforehand && ask.Beforehand.Contains(work.Key);
 
     /// <summary>Plans it.</summary>
     /// <param name="piece">The piece.</param>
@@ -136,31 +138,28 @@ public sealed record ClassPlan
         if (!PricePlan.TryMake(sources.Costs, all!, wire, sources.Lots, null, out var prices, out faults)) return false;
 
         var breaks = ask.Breaks.Select(b => (From: MinutesFrom(ask.Start!.Value, b.At), b.Minutes)).OrderBy(b => b.From).Select(b => (b.From, b.From + b.Minutes)).ToArray();
+        cancel.ThrowIfCancellationRequested();
+        var timetable = Timetable.Of([.. works.Where(w => !IsBeforehand(w, ask))], breaks, ask.Factor ?? 1);
+        var kit = CostOf.Of(Sold.Kit, sheet, all!, wire, sources.Lots);
+        var teaching = AvailableTo(ask) ?? (timetable.HasUntimed ? null : timetable.Minutes);
         var made = new ClassPlan
         {
             Ask = ask,
             Reckoned = reckoned,
             Kits = bags!,
             Supplies = new ShoppingPlan(missing!, buyer.Find(missing!.Buying, null, cancel)),
-            Tools = [],
+            Tools = [.. timetable.Stretches.Where(s => s.Work?.Step is not null).SelectMany(s => StepTools.Of(s.Work!.Step!.Action, piece.Ends)).Distinct().Order()
+                .Select(t => (Tool: t, Share: Math.Min(ask.Shared.GetValueOrDefault(t, 1), ask.Participants))).Select(t => new ClassTool(t.Tool, t.Share, (ask.Participants - 1) / t.Share + 1))],
             Works = works,
-            Timetable = Timetable.Of([.. works.Where(w => !(w.CanBeBeforehand && ask.Beforehand.Contains(w.Key)))], breaks, ask.Factor ?? 1),
-            Shortened = null,
+            Timetable = timetable,
+            Shortened = works.Any(w => w.CanBeBeforehand && !IsBeforehand(w, ask)) ? Timetable.Of([.. works.Where(w => !w.CanBeBeforehand)], breaks, ask.Factor ?? 1) : null,
             Prices = prices!,
-            Kit = CostOf.Of(Sold.Kit, sheet, all!, wire, sources.Lots),
-            Cost = new ClassCost(0, 0, null, 0, 0, null, 0),
+            Kit = kit,
+            Cost = new ClassCost(kits, kit.Cost.Amount!.Value, teaching, ask.AroundMinutes, works.Where(w => IsBeforehand(w, ask)).Sum(w => w.OwnMinutes ?? 0) * kits, sheet.WagePerHour, ask.Room),
             Price = null,
             BreakEven = null,
         };
         cancel.ThrowIfCancellationRequested();
-        decimal? teaching = made.Available ?? (made.Timetable.HasUntimed ? null : made.Timetable.Minutes);
-        made = made with
-        {
-            Tools = [.. made.Timetable.Stretches.Where(s => s.Work?.Step is not null).SelectMany(s => StepTools.Of(s.Work!.Step!.Action, piece.Ends)).Distinct().Order()
-                .Select(t => (Tool: t, Share: Math.Min(ask.Shared.GetValueOrDefault(t, 1), ask.Participants))).Select(t => new ClassTool(t.Tool, t.Share, (ask.Participants - 1) / t.Share + 1))],
-            Shortened = made.CouldBeBeforehand.Any() ? Timetable.Of([.. works.Where(w => !w.CanBeBeforehand)], breaks, made.Factor) : null,
-            Cost = new ClassCost(kits, made.Kit.Cost.Amount!.Value, teaching, ask.AroundMinutes, made.Beforehand.Sum(w => w.OwnMinutes ?? 0) * kits, sheet.WagePerHour, ask.Room),
-        };
         if ((ask.Rule ?? sheet.Rules.FirstOrDefault(r => r.Sells == Sold.Kit)?.Name) is { } rule && made.Cost.Minutes is { } minutes)
         {
             var place = CostOf.PlaceInClass(made.Kit, kits, ask.Participants, minutes, sheet.WagePerHour, ask.Room);

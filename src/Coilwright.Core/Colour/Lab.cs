@@ -25,10 +25,8 @@ public readonly record struct Lab(double L, double A, double B)
     /// <summary>The Lab of light in the primaries of sRGB.</summary>
     public static Lab FromLight(LinearLight light)
     {
-        var (r, g, b) = light;
-        var x = Bend((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / WhiteX);
-        var y = Bend(light.Luminance / WhiteY);
-        var z = Bend((0.0193339 * r + 0.1191920 * g + 0.9503041 * b) / WhiteZ);
+        var seen = light.ToXyz();
+        var (x, y, z) = (Bend(seen.X / WhiteX), Bend(seen.Y / WhiteY), Bend(seen.Z / WhiteZ));
         return new Lab(116 * y - 16, 500 * (x - y), 200 * (y - z));
     }
 

@@ -10,7 +10,7 @@ namespace Coilwright.Core.Colour;
 /// <param name="Light">The mean, as light; may lie outside of what a screen shows where white paper was too dark.</param>
 /// <param name="Pixels">How many pixels the disc has.</param>
 /// <param name="Counted">How many of them count.</param>
-/// <param name="Spread">How far the pixels that count lie from the mean, on average (CIEDE2000): above 10 the disc is on an edge or on a pattern.</param>
+/// <param name="Spread">How far the pixels that count lie from the mean, on average (CIEDE2000).</param>
 public sealed record PhotoColour(LinearLight Light, int Pixels, int Counted, double Spread)
 {
     /// <summary>Least pixels of a disc.</summary>
@@ -24,6 +24,12 @@ public sealed record PhotoColour(LinearLight Light, int Pixels, int Counted, dou
 
     // Left out of the disc at either end: our choice.
     private const double ShadowShare = 0.25, GlareShare = 1.0 / 3;
+
+    // Beyond this the pixels are no longer one colour to the eye: our choice.
+    private const double MixedFrom = 10;
+
+    /// <summary>Whether the disc lies on an edge or on a pattern, so that the mean is nobody's colour.</summary>
+    public bool IsMixed => Spread > MixedFrom;
 
     /// <summary>The nearest screen colour.</summary>
     public Srgb Colour => Light.ToSrgb();

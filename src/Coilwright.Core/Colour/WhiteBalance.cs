@@ -34,9 +34,8 @@ public sealed class WhiteBalance
     // Chroma beyond which it is no white paper in any lamp's light: a filament bulb's light on paper, taken as daylight, has 54 when its red is at the camera's end.
     private const double MostChroma = 60;
 
-    private static readonly double[] XyzOfLight = [0.4124564, 0.3575761, 0.1804375, 0.2126729, 0.7151522, 0.0721750, 0.0193339, 0.1191920, 0.9503041];
     private static readonly double[] ConesOfXyz = [0.8951, 0.2664, -0.1614, -0.7502, 1.7135, 0.0367, 0.0389, -0.0685, 1.0296];
-    private static readonly double[] ConesOfLight = Product(ConesOfXyz, XyzOfLight);
+    private static readonly double[] ConesOfLight = Product(ConesOfXyz, LinearLight.XyzRows);
     private static readonly double[] LightOfCones = Inverse(ConesOfLight);
 
     private readonly double[]? _matrix;
@@ -56,13 +55,13 @@ public sealed class WhiteBalance
             : paper.Luminance < DarkestPaper ? WhiteTrouble.TooDark
             : Math.Sqrt(lab.A * lab.A + lab.B * lab.B) > MostChroma ? WhiteTrouble.NotWhite : WhiteTrouble.None;
         if (trouble != WhiteTrouble.None) return null;
-        var (is_, should) = (Times(ConesOfLight, paper), Times(ConesOfLight, new LinearLight(1, 1, 1)));
-        if (Math.Min(is_.Red, Math.Min(is_.Green, is_.Blue)) <= 0)
+        var (found, should) = (Times(ConesOfLight, paper), Times(ConesOfLight, new LinearLight(1, 1, 1)));
+        if (Math.Min(found.Red, Math.Min(found.Green, found.Blue)) <= 0)
         {
             trouble = WhiteTrouble.NotWhite;
             return null;
         }
-        double[] scale = [PaperReflects * should.Red / is_.Red, 0, 0, 0, PaperReflects * should.Green / is_.Green, 0, 0, 0, PaperReflects * should.Blue / is_.Blue];
+        double[] scale = [PaperReflects * should.Red / found.Red, 0, 0, 0, PaperReflects * should.Green / found.Green, 0, 0, 0, PaperReflects * should.Blue / found.Blue];
         return new WhiteBalance(Product(LightOfCones, Product(scale, ConesOfLight)));
     }
 
@@ -71,7 +70,7 @@ public sealed class WhiteBalance
 
     private static LinearLight Times(double[] m, LinearLight l) => new(m[0] * l.Red + m[1] * l.Green + m[2] * l.Blue, m[3] * l.Red + m[4] * l.Green + m[5] * l.Blue, m[6] * l.Red + m[7] * l.Green + m[8] * l.Blue);
 
-    private static double[] Product(double[] a, double[] b)
+    private static double[] Product(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         var product = new double[9];
         for (var r = 0; r < 3; r++)

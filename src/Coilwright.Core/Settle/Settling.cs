@@ -73,6 +73,9 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     // A residual within this is rest, N: a thousandth of what a small bead weighs. Our choice.
     private const double RestN = 1e-6;
 
+    // The arm lies along y.
+    private static readonly Point3 Arm = new(0, 1, 0);
+
     private readonly SettleRequest _request = blank.Request;
     private readonly WristSection _wrist = new(blank.Request.WristMm, blank.Request.Aspect, blank.Request.Taper);
 
@@ -95,7 +98,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = (radius, pitch), ResidualN = worn.ResidualN, Relaxed = size };
         if (worn.Reason is { } reason) return Failed(done, reason);
         // Nothing rubs, so what does not go round the arm is gone.
-        if (SizeOf(worn.State, new Point3(0, 1, 0)).Turns < LeastTurns) return Failed(done, SettleReason.FallsOff);
+        if (SizeOf(worn.State, Arm).Turns < LeastTurns) return Failed(done, SettleReason.FallsOff);
         return Answers(done, worn, held);
     }
 
@@ -106,7 +109,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     {
         var state = worn.State;
         var beads = Beads(state);
-        var size = SizeOf(state, new Point3(0, 1, 0));
+        var size = SizeOf(state, Arm);
         var (gaps, touching) = Gaps(state, beads, worn.Turns);
         var pushes = Pushes(state, worn);
         var stress = StressMPa(state);
@@ -176,7 +179,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     {
         var node = state.Positions[held];
         var round = new Point3(node.Z, 0, -node.X).Unit;
-        var (turning, sliding) = (new HoldTerm(held, node, round), new HoldTerm(held, node, new Point3(0, 1, 0)));
+        var (turning, sliding) = (new HoldTerm(held, node, round), new HoldTerm(held, node, Arm));
         var weight = new WeightTerm(strung.Weights, strung.NodesG, SettleRequest.Down(pose));
         var steps = ImmutableArray.CreateBuilder<int>();
         Resting? last = null;

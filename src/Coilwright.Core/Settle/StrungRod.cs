@@ -40,7 +40,7 @@ public sealed class StrungRod
         (_halves[0], _halves[beads]) = (MiddlesMm[0], last);
         for (var i = 0; i + 1 < beads; i++)
         {
-            var angle = Math.Min((MiddlesMm[i + 1] - MiddlesMm[i]) / StrungRadiusMm, Math.PI * 0.95);
+            var angle = AngleRad(MiddlesMm[i + 1] - MiddlesMm[i], StrungRadiusMm);
             SharpestRad = Math.Max(SharpestRad, angle);
             _bends[i] = 2 * Math.Tan(angle / 2);
             _halves[i + 1] = StrungRadiusMm * _bends[i] / 2;
@@ -159,6 +159,9 @@ public sealed class StrungRod
         })], place => new Point3(place.X, 0, place.Z), rolls: RollingBeads.Length);
     }
 
+    // Between two middles so far apart on a circle. Short of half a turn, at which the bend is without end: pieces that come near it are refused by SharpestRad.
+    private static double AngleRad(double apartMm, double radiusMm) => Math.Min(apartMm / radiusMm, Math.PI * 0.95);
+
     // The wire by itself: flat, and bent between two beads as far as their middles are apart on its own circle.
     private RodState Natural()
     {
@@ -181,7 +184,7 @@ public sealed class StrungRod
     {
         var order = Piece.Order.Kinds;
         var open = Opened * StrungRadiusMm;
-        var openBend = 2 * Math.Tan(Math.Min((wider[bead + 1] - wider[bead]) / open, Math.PI * 0.95) / 2);
+        var openBend = 2 * Math.Tan(AngleRad(wider[bead + 1] - wider[bead], open) / 2);
         // Neighbours touch with their middles R bend apart; how that grows with the bend is how far from the wire they touch.
         var parted = _bends[bead] - openBend;
         var lever = parted > 1e-12 ? (StrungRadiusMm * _bends[bead] - open * openBend) / parted : 0;

@@ -31,6 +31,7 @@ public sealed class BeadFormTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await using var visit = await OwnPieceAsync();
         var page = visit.Page;
         await Button(page, "Another bead").ClickAsync();
+        await Expect(Button(page, "Add to the piece")).ToBeVisibleAsync();
         await Box(page, "Name").Last.FillAsync("Moon <b>disc</b>");
         await page.GetByLabel("Shape").SelectOptionAsync("rondelle");
         await page.GetByLabel("Size on the label").FillAsync("6 x 4");
@@ -54,6 +55,7 @@ public sealed class BeadFormTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await using var visit = await OwnPieceAsync();
         var page = visit.Page;
         await Button(page, "Another bead").ClickAsync();
+        await Expect(Button(page, "Add to the piece")).ToBeVisibleAsync();
         await Box(page, "Name").Last.FillAsync("Moon");
         await Button(page, "Add to the piece").ClickAsync();
         await Expect(page.Locator(".bead-form .trouble")).ToBeVisibleAsync();
@@ -105,6 +107,7 @@ public sealed class BeadFormTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await using var visit = await OwnPieceAsync();
         var page = visit.Page;
         await Button(page, "Another bead").ClickAsync();
+        await Expect(Button(page, "Add to the piece")).ToBeVisibleAsync();
         await Box(page, "Name").Last.FillAsync("Ten in a row");
         await page.GetByLabel("a row, measured").CheckAsync();
         await Expect(page.GetByLabel("Beads in the row")).ToHaveValueAsync("10");

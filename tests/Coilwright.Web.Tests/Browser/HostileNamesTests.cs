@@ -30,6 +30,7 @@ public sealed class HostileNamesTests(BenchInBrowser bench) : IClassFixture<Benc
         });
         await Expect(page.Locator("h1")).ToHaveTextAsync(shown);
         await Button(page, "Another bead").ClickAsync();
+        await Expect(Button(page, "Add to the piece")).ToBeVisibleAsync();
         await page.GetByLabel("Name", new PageGetByLabelOptions { Exact = true }).Last.FillAsync(shown);
         await page.GetByLabel("Along the hole", new PageGetByLabelOptions { Exact = true }).FillAsync("7");
         await page.GetByLabel("Along the hole", new PageGetByLabelOptions { Exact = true }).PressAsync("Tab");
@@ -53,6 +54,7 @@ public sealed class HostileNamesTests(BenchInBrowser bench) : IClassFixture<Benc
         var page = visit.Page;
         await visit.OpenAsync();
         await Button(page, "Another bead").ClickAsync();
+        await Expect(Button(page, "Add to the piece")).ToBeVisibleAsync();
         var box = page.GetByLabel("Name", new PageGetByLabelOptions { Exact = true }).Last;
         // A box takes what a label has room for, pasted or typed.
         await box.FocusAsync();

@@ -118,8 +118,11 @@ public sealed class MadePageTests(BenchInBrowser bench) : IClassFixture<BenchInB
 
     private static async Task AlsoAsync(IPage page, string name, string label, string quantity)
     {
+        var items = Select(page, "From stock");
+        var before = await items.CountAsync();
         await page.Button("Add from stock").ClickAsync();
-        await Select(page, "From stock").Last.SelectOptionAsync(new SelectOptionValue { Label = name });
+        await Expect(items).ToHaveCountAsync(before + 1);
+        await items.Last.SelectOptionAsync(new SelectOptionValue { Label = name });
         var box = page.GetByLabel(label, new PageGetByLabelOptions { Exact = true }).Last;
         await Expect(box).ToBeVisibleAsync();
         await box.FillAsync(quantity);

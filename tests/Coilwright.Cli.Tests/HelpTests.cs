@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Coilwright.Cli.Tests;
 
 public class HelpTests
@@ -9,6 +11,25 @@ public class HelpTests
         Assert.Equal(0, ran.Code);
         Assert.Contains("reckon", ran.Out, StringComparison.Ordinal);
         Assert.Equal(ran.Out, TheProgram.Run("--help").Out);
+        Assert.Equal(ran.Out, TheProgram.Run("help").Out);
+    }
+
+    [Fact]
+    public void Every_verb_has_an_example_and_a_section_of_its_own()
+    {
+        var (readme, commands) = (File.ReadAllText(Path.Combine(TheProgram.Root, "README.md")), File.ReadAllText(Path.Combine(TheProgram.Root, "docs/commands.md")));
+        string[] verbs = [.. Regex.Matches(TheProgram.Run("help").Out, @"(?m)^  ([a-z]+)  ").Select(m => m.Groups[1].Value)];
+        Assert.Contains("reckon", verbs);
+        foreach (var verb in verbs)
+        {
+            var help = TheProgram.Run("help", verb).Out;
+            Assert.Equal(help, TheProgram.Run(verb, "--help").Out);
+            Assert.Contains($"\n  coilwright {verb} ", help[help.IndexOf("Examples:", StringComparison.Ordinal)..], StringComparison.Ordinal);
+            Assert.Contains($"\n## {verb}\n\n`coilwright {verb} ", commands, StringComparison.Ordinal);
+            Assert.Contains($"\n| `{verb}` | ", readme, StringComparison.Ordinal);
+            foreach (Match option in Regex.Matches(commands[commands.IndexOf($"\n## {verb}\n", StringComparison.Ordinal)..].Split("\n## ")[1], "`(--[a-z-]+)"))
+                Assert.Contains(option.Groups[1].Value, help, StringComparison.Ordinal);
+        }
     }
 
     [Theory]

@@ -35,6 +35,8 @@ internal static class Call
         try
         {
             var root = Root(output);
+            // What many type first.
+            if (args is ["help", .. var about]) args = [.. about, "--help"];
             var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
             if (args.Length == 0) return output.Answer(HelpPage.Of(root, root, output.Language), ExitCodes.Done);
             if (parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true } && CallFaults.In(parsed) is { Count: > 0 } faults)

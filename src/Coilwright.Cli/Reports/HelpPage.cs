@@ -14,11 +14,15 @@ internal static class HelpPage
         ("reckon", "{piece} --wrist 165 --json"),
         ("reckon", "{piece} --draw {drawing}"),
         ("arrange", "{piece} --out {better}"),
+        ("scatter", "{piece} --out {better} --seed 7"),
+        ("settle", "{piece}"),
         ("sizes", "{piece} --wrists 145,160,175"),
         ("sizes", "{piece} --wrists 145,160,175 --out {folder}"),
         ("sheet", "{piece} --out {folder}"),
         ("sheet", "{piece} --out {folder} --paper letter --large-print"),
         ("sheet", "{piece} --out {folder} --language de"),
+        ("pattern", "{piece} --out {folder}"),
+        ("pattern", "{piece} --out {folder} --sizes usual --colourway {better}"),
         ("cut", "{piece} --loops 12"),
         ("cut", "{piece} {better} --count 6 --stock {wire}"),
         ("cut", "{piece} --stock {wire} --out {afterwards}"),
@@ -37,6 +41,8 @@ internal static class HelpPage
         ("listing", "{piece} --wrist \"6 1/2in\" --json"),
         ("batch", "{piece} --count 10 --wells 12 --costs {costs}"),
         ("batch", "{piece} --out {folder}"),
+        ("quote", "{piece} --wrist 165 --costs {costs}"),
+        ("class", "{piece} --participants 8 --start 10:00 --end 13:00 --costs {costs}"),
         ("substitute", "{piece} --bead {bead} --among {better}"),
         ("palette", "{piece}"),
         ("tray", "--shelf {folder} --find \"{find}\""),
@@ -66,7 +72,7 @@ internal static class HelpPage
             .Concat(options.Select(o => new[] { string.Join(", ", o.Aliases.Where(a => a != "-?").Prepend(o.Name)) + (o.HelpName is { } value ? " " + value : ""), o.Description ?? "" })), 1);
 
         page.Heading(words.ExamplesHeading);
-        foreach (var example in Examples.Where(e => command is RootCommand || e.Verb == command.Name))
+        foreach (var example in command is RootCommand ? Examples.DistinctBy(e => e.Verb) : Examples.Where(e => e.Verb == command.Name))
             page.Paragraph($"coilwright {example.Verb} " + language.Fill(example.Said, ("piece", words.ExamplePiece), ("drawing", words.ExampleDrawing), ("folder", words.ExampleFolder), ("better", words.ExampleBetter),
                 ("wire", language.Cut.ExampleWire), ("afterwards", language.Cut.ExampleAfterwards), ("prices", language.Shop.ExamplePrices), ("table", language.Shop.ExampleTable), ("costs", language.Price.ExampleCosts), ("bead", language.Substitutes.ExampleBead), ("pack", language.Publish.ExamplePack), ("list", language.TrayList.ExampleList), ("find", language.TrayList.ExampleFind)), 2);
 

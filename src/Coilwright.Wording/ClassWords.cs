@@ -48,6 +48,9 @@ public sealed record ClassWords
     /// <summary><c>--rule</c>.</summary>
     public required string RuleOption { get; init; }
 
+    /// <summary><c>--lots</c>.</summary>
+    public required string LotsOption { get; init; }
+
     /// <summary><c>--out</c>.</summary>
     public required string OutOption { get; init; }
 

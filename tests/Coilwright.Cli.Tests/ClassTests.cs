@@ -67,6 +67,27 @@ public class ClassTests
         Assert.Equal(0, TheProgram.Run([.. call, "--beforehand", "cutWire"]).Code);
     }
 
+    [Fact]
+    public async Task Beads_of_the_benchs_stock_cost_what_they_cost_where_asked_for()
+    {
+        using var folder = new OwnFolder();
+        await StockedShelf.WithTwoLotsOfRoundsAsync(folder[""]);
+        string[] call = ["class", TheProgram.Example("boardwalk"), "--participants", "1", "--costs", Costs, "--shelf", folder[""]];
+        // Boardwalk takes 135 rounds; spacers and all else cost the same however stock is valued.
+        var costs = new Dictionary<string, decimal>(StringComparer.Ordinal);
+        foreach (var way in new[] { "average", "first-in" })
+        {
+            var kit = Schema.Valid(TheProgram.Run([.. call, "--lots", way, "--json"]).Out)["cost"]!["kit"]!;
+            var price = JsonNode.Parse(TheProgram.Run("price", TheProgram.Example("boardwalk"), "--costs", Costs, "--shelf", folder[""], "--lots", way, "--json").Out)!;
+            Assert.Equal(price["products"]!.AsArray().First(p => (string)p!["sells"]! == "kit")!["cost"]!.ToJsonString(), kit.ToJsonString());
+            costs[way] = (decimal)kit["amount"]!;
+        }
+        // 40 at 0.02 and 100 at 0.06 are 6.8 for 140. What is bought or is waste comes on top in both ways alike.
+        Assert.True(costs["first-in"] - costs["average"] >= 135 * (6.8m / 140 - 0.04m) - 0.0001m, $"{costs["first-in"]} {costs["average"]}");
+        Assert.Equal(2, TheProgram.Run([.. call, "--lots", "averge"]).Code);
+        Assert.Equal(2, TheProgram.Run("class", TheProgram.Example("boardwalk"), "--participants", "1", "--lots", "average").Code);
+    }
+
     [Theory, InlineData("en", "How long it takes is not known"), InlineData("de", "Wie lange er dauert, ist nicht bekannt")]
     public void Without_times_it_says_so_and_guesses_none(string language, string said)
     {

@@ -3,10 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Coilwright.Core.Pricing;
 using Coilwright.Core.Shopping;
-using Coilwright.Core.Stock;
 using Coilwright.Storage;
-using Coilwright.Storage.Shelf.Sqlite;
-using Coilwright.Storage.Stock;
 using Coilwright.Wording;
 using CsCheck;
 
@@ -61,19 +58,7 @@ public partial class PriceTests
     public async Task Beads_of_the_benchs_stock_cost_what_they_cost()
     {
         using var folder = new OwnFolder();
-        using (var shelf = ((ShelfOpening.Opened)SqliteShelf.Open(new SqliteShelfOptions { Folder = folder[""] }, DataFiles.LoadDefault().Data!, TimeProvider.System)).Shelf)
-        {
-            IStockLedger ledger = shelf;
-            Assert.IsType<StockAnswer.Kept>(await ledger.BookAsync(new StockChange
-            {
-                Items = [new ItemChange(new StockItem("round", "Rounds", StockUnit.Each), 0)],
-                Movements =
-                [
-                    new Movement.Receive(Guid.CreateVersion7(), "round", new StockLot(Quantity.Of(100)) { Cost = 2, Currency = "EUR" }),
-                    new Movement.Receive(Guid.CreateVersion7(), "round", new StockLot(Quantity.Of(100)) { Cost = 6, Currency = "EUR" }), new Movement.Use(Guid.CreateVersion7(), "round", Quantity.Of(60)),
-                ],
-            }));
-        }
+        await StockedShelf.WithTwoLotsOfRoundsAsync(folder[""]);
         // 135 rounds: on average 0.04 each; first in, first out leaves forty at 0.02 and a hundred at 0.06. 45 spacers from the list.
         string[] call = ["price", TheProgram.Example("boardwalk"), "--shelf", folder[""]];
         foreach (var (way, cost, said) in new[] { ("average", 135 * 0.04m, "average"), ("first-in", 135 * 6.8m / 140, "firstIn") })

@@ -5,7 +5,7 @@ using Coilwright.Wording;
 
 namespace Coilwright.Cli.Calling;
 
-/// <summary>How sheets, patterns, packs and corrections are put on paper. Lists and letters take a paper alone (<see cref="PaperOption"/>).</summary>
+/// <summary>How documents are put on paper. Labels and their pick list take a paper alone (<see cref="PaperOption"/>): labels have a size that does not give way.</summary>
 internal sealed class SetupOptions(Language language)
 {
     private readonly Option<string?> _paper = new("--paper") { Description = language.Help.SheetPaper, HelpName = "a4|letter" };

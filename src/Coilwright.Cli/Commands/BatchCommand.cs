@@ -30,17 +30,18 @@ internal static class BatchCommand
         var costs = new Option<string?>("--costs") { Description = words.CostsOption, HelpName = "FILE" };
         var wire = new Option<string?>("--wire") { Description = output.Language.Quote.WireOption, HelpName = "FILE" };
         var folder = new Option<string?>("--out") { Description = words.OutOption, HelpName = "DIR" };
-        var paper = new Option<string?>("--paper") { Description = output.Language.Help.SheetPaper, HelpName = "a4|letter" };
+        var setup = new SetupOptions(output.Language);
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("batch", words.Verb) { piece, count, wells, rounds, costs, wire, folder, paper, language, json };
+        var command = new Command("batch", words.Verb) { piece, count, wells, rounds, costs, wire, folder, language, json };
+        setup.AddTo(command);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             var request = new Request(parsed.GetRequiredValue(piece), CountOption.ReadWhole(parsed, count, CuttingRules.MostPieces, faults) ?? UsualCount,
                 new CountingTray(CountOption.ReadWhole(parsed, wells, CountingTray.Most, faults) ?? CountingTray.Usual.Wells, CountOption.ReadWhole(parsed, rounds, CountingTray.Most, faults) ?? CountingTray.Usual.Rounds),
-                parsed.GetValue(costs), parsed.GetValue(wire), parsed.GetValue(folder), PaperOption.Read(parsed, paper, faults));
+                parsed.GetValue(costs), parsed.GetValue(wire), parsed.GetValue(folder), setup.Read(parsed, faults));
             LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
 
@@ -69,7 +70,7 @@ internal static class BatchCommand
             if (wire is null) return new Made(null, unread, hand);
             cutting = WireCutting.Of([WireDemand.Of(plan.Reckoned, request.Count)], wire.Lots, wire.Rules, known.Choices, cancel: cancel);
         }
-        var made = request.Out is { } target ? Write(plan, cutting, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
+        var made = request.Out is { } target ? Write(plan, cutting, target, request.Setup, language, cancel) : new Made(plan, [], null);
         return made with { Wire = cutting };
     }
 
@@ -86,7 +87,7 @@ internal static class BatchCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string Piece, int Count, CountingTray Tray, string? Costs, string? Wire, string? Out, Paper Paper);
+    private sealed record Request(string Piece, int Count, CountingTray Tray, string? Costs, string? Wire, string? Out, PageSetup Setup);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(BatchPlan? Plan, IReadOnlyList<Fault> Faults, string? File)

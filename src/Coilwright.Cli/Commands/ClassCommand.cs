@@ -5,6 +5,7 @@ using Coilwright.Cli.Reports;
 using Coilwright.Core.Classes;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Kits;
+using Coilwright.Core.Pricing;
 using Coilwright.Core.Shopping;
 using Coilwright.Documents;
 using Coilwright.Documents.Classes;
@@ -40,21 +41,23 @@ internal static class ClassCommand
         var prices = new Option<string?>("--prices") { Description = output.Language.Shop.PricesOption, HelpName = "FILE" };
         var home = new Option<string[]>("--home") { Description = output.Language.Kit.HomeOption, HelpName = "BEAD=N" };
         var shelf = new Option<string?>("--shelf") { Description = output.Language.Kit.ShelfOption, HelpName = "DIR" };
+        var lots = new Option<string?>("--lots") { Description = words.LotsOption, HelpName = "average|first-in" };
         var folder = new Option<string?>("--out") { Description = words.OutOption, HelpName = "DIR" };
-        var paper = new Option<string?>("--paper") { Description = output.Language.Help.SheetPaper, HelpName = "a4|letter" };
+        var setup = new SetupOptions(output.Language);
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
         var command = new Command("class", words.Verb)
         {
-            piece, participants, spareKits, spares, factor, start, end, pause, places, share, minutes, beforehand, around, room, costs, rule, prices, home, shelf, folder, paper, language, json,
+            piece, participants, spareKits, spares, factor, start, end, pause, places, share, minutes, beforehand, around, room, costs, rule, prices, home, shelf, lots, folder, language, json,
         };
+        setup.AddTo(command);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             if (parsed.GetValue(participants) is null) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", participants.Name, ("verb", command.Name)));
             var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(costs), parsed.GetValue(prices), SparesOption.Read(parsed, spares, faults), SparesOption.ReadHome(parsed, home, faults),
-                parsed.GetValue(shelf), parsed.GetValue(folder), PaperOption.Read(parsed, paper, faults));
+                parsed.GetValue(shelf), parsed.GetValue(lots) is null ? null : LotsOption.Read(parsed, lots, shelf, faults), parsed.GetValue(folder), setup.Read(parsed, faults));
             var ask = new ClassAsk
             {
                 Participants = CountOption.ReadWhole(parsed, participants, ClassAsk.MostParticipants, faults) ?? 1,
@@ -111,10 +114,16 @@ internal static class ClassCommand
             var (drawers, why) = await ShelfStock.DrawersAsync(folder, known, cancel).ConfigureAwait(false);
             if (drawers is null) return new Made(null, [why!], folder);
             sources = sources with { Home = drawers };
+            if (request.Lots is { } way)
+            {
+                var (lots, unread) = await ShelfStock.LotCostsAsync(folder, way, known, cancel).ConfigureAwait(false);
+                if (lots is null) return new Made(null, [unread!], folder);
+                sources = sources with { Lots = lots };
+            }
         }
         if (!ClassPlan.TryMake(piece, known, ask, sources, new CheapestBuyer(), out var plan, out var faults, cancel))
             return new Made(null, [.. faults.Select(f => Options.TryGetValue(f.Field, out var asked) ? f with { Field = asked } : sheet?.Placed(f) ?? f)], faults.All(f => Options.ContainsKey(f.Field)) ? null : request.Costs);
-        return request.Out is { } target ? Write(plan!, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(plan, [], null);
+        return request.Out is { } target ? Write(plan!, target, request.Setup, language, cancel) : new Made(plan, [], null);
     }
 
     private static readonly ImmutableDictionary<string, string> Options = ImmutableDictionary.CreateRange(StringComparer.Ordinal,
@@ -131,7 +140,7 @@ internal static class ClassCommand
     }
 
     /// <summary>What was asked for beside the class itself.</summary>
-    private sealed record Request(string Piece, string? Costs, string? Prices, Spares Spares, Dictionary<string, int> Home, string? Shelf, string? Out, Paper Paper);
+    private sealed record Request(string Piece, string? Costs, string? Prices, Spares Spares, Dictionary<string, int> Home, string? Shelf, LotWay? Lots, string? Out, PageSetup Setup);
 
     /// <summary>What came of it: the plan, or what is wrong and with which file.</summary>
     private sealed record Made(ClassPlan? Plan, IReadOnlyList<Fault> Faults, string? File)

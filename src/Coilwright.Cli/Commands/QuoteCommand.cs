@@ -43,17 +43,18 @@ internal static class QuoteCommand
         var on = new Option<string?>("--on") { Description = words.OnOption, HelpName = "DAY" };
         var until = new Option<string?>("--until") { Description = words.UntilOption, HelpName = "DAY" };
         var folder = new Option<string?>("--out") { Description = words.OutOption, HelpName = "DIR" };
-        var paper = new Option<string?>("--paper") { Description = output.Language.Help.SheetPaper, HelpName = "a4|letter" };
+        var setup = new SetupOptions(output.Language);
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = output.Language.Help.Json };
-        var command = new Command("quote", words.Verb) { piece, wrist, count, customer, costs, rule, prices, spares, home, shelf, among, swap, wire, deposit, on, until, folder, paper, language, json };
+        var command = new Command("quote", words.Verb) { piece, wrist, count, customer, costs, rule, prices, spares, home, shelf, among, swap, wire, deposit, on, until, folder, language, json };
+        setup.AddTo(command);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             var request = new Request(parsed.GetRequiredValue(piece), LengthOption.Read(parsed, wrist, Wearer.LeastWristMm, Wearer.MostWristMm, faults), parsed.GetValue(costs), parsed.GetValue(prices),
                 SparesOption.Read(parsed, spares, faults), SparesOption.ReadHome(parsed, home, faults), parsed.GetValue(shelf), parsed.GetValue(among) ?? [], SwapOption.Read(parsed, swap, faults), parsed.GetValue(wire),
-                parsed.GetValue(folder), PaperOption.Read(parsed, paper, faults));
+                parsed.GetValue(folder), setup.Read(parsed, faults));
             var ask = new QuoteAsk
             {
                 WristMm = 0,
@@ -129,7 +130,7 @@ internal static class QuoteCommand
         if (!Quote.TryMake(piece, known, ask, sources, new CheapestBuyer(), out var quote, out var faults, cancel))
             return new Made(null, [.. faults.Select(f => Options.TryGetValue(f.Field, out var asked) ? f with { Field = asked } : sheet?.Placed(f) ?? f)], faults.All(f => Options.ContainsKey(f.Field)) ? null : request.Costs);
         var quoted = new Quoted(quote!, Listing.Of(quote!.Size.Reckoned, cautions.SmallParts), []);
-        return request.Out is { } target ? Write(quoted, target, new PageSetup { Paper = request.Paper }, language, cancel) : new Made(quoted, [], null);
+        return request.Out is { } target ? Write(quoted, target, request.Setup, language, cancel) : new Made(quoted, [], null);
     }
 
     private static readonly ImmutableDictionary<string, string> Options = ImmutableDictionary.CreateRange(StringComparer.Ordinal,
@@ -150,7 +151,7 @@ internal static class QuoteCommand
 
     /// <summary>What was asked for beside the order itself.</summary>
     private sealed record Request(string Piece, double? WristMm, string? Costs, string? Prices, Spares Spares, Dictionary<string, int> Home, string? Shelf, string[] Among, ImmutableArray<(string Bead, string With)> Swaps,
-        string? Wire, string? Out, Paper Paper);
+        string? Wire, string? Out, PageSetup Setup);
 
     /// <summary>What came of it: the quote, or what is wrong and with which file.</summary>
     private sealed record Made(Quoted? Quoted, IReadOnlyList<Fault> Faults, string? File);

@@ -34,6 +34,8 @@ public static class BenchHost
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
         // Kestrel warns when it listens elsewhere than the environment says; it is meant to.
         builder.Logging.AddFilter("Microsoft.AspNetCore.Server.Kestrel", LogLevel.Error);
+        // The keys that the forms are signed with lie unencrypted in the user's own folder, like all else of hers: nothing to warn of.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.Configure<HostFilteringOptions>(o =>
         {
             o.AllowedHosts = ["localhost", "127.0.0.1"];

@@ -22,6 +22,7 @@ internal static class EnglishClass
         AroundOption = "Your minutes to set up and clear away. Without it: none.",
         RoomOption = "What the room and all else that is paid once costs. Without it: nothing.",
         RuleOption = "Which of your rules prices a place. Without it: the first that sells kits.",
+        LotsOption = "What the beads in stock are counted at in what a place costs: average or first-in of what they did cost. Without it: as they would be bought.",
         OutOption = "The folder to write class.pdf and class.html to, which are yours, and participant.pdf and participant.html, one for each place.",
         Title = "Class: {name}",
         Takers = "{participants} {participants:takes|take} part{?spare:; {spare} {spare:kit|kits} beside theirs}.",

@@ -22,6 +22,7 @@ internal static class GermanClass
         AroundOption = "Eigene Minuten zum Aufbauen und Aufräumen. Ohne: keine.",
         RoomOption = "Was der Raum und alles andere einmal Bezahlte kostet. Ohne: nichts.",
         RuleOption = "Welche eigene Regel den Preis eines Platzes macht. Ohne: die erste, die Materialsätze verkauft.",
+        LotsOption = "Womit Perlen aus dem Vorrat in den Kosten eines Platzes zählen: average oder first-in dessen, was sie gekostet haben. Ohne: wie sie zu kaufen wären.",
         OutOption = "Der Ordner für class.pdf und class.html, die bei dir bleiben, und participant.pdf und participant.html, je Platz einmal.",
         Title = "Kurs: {name}",
         Takers = "{participants} {participants:nimmt|nehmen} teil{?spare:; {spare} {spare:Materialsatz|Materialsätze} außerdem}.",

@@ -48,12 +48,15 @@ public static class DeliveryFile
     {
         if (utf8.Length > PieceFile.MaxBytes) return Nothing(PieceFile.TooLarge());
         if (!System.Text.Unicode.Utf8.IsValid(utf8.Span)) return Nothing(JsonText.NotUtf8(utf8));
-        using var csv = new CsvReader(new StreamReader(new MemoryStream(utf8.ToArray()), Encoding.UTF8), new CsvConfiguration(CultureInfo.InvariantCulture)
+        var text = Encoding.UTF8.GetString(utf8.Span).TrimStart('\uFEFF');
+        var isBad = false;
+        using var csv = new CsvReader(new StringReader(text), new CsvConfiguration(CultureInfo.InvariantCulture)
         {
             DetectDelimiter = true,
             DetectDelimiterValues = [",", ";", "\t"],
             TrimOptions = TrimOptions.Trim,
-            BadDataFound = null,
+            // A quote where none may stand.
+            BadDataFound = _ => isBad = true,
             MissingFieldFound = null,
             PrepareHeaderForMatch = head => head.Header.ToUpperInvariant(),
             MaxFieldSize = 10_000,
@@ -61,14 +64,39 @@ public static class DeliveryFile
         try
         {
             if (!csv.Read() || !csv.ReadHeader()) return Nothing(Fault.Of(FaultCodes.FieldMissing, "item", ""));
+            // Each quote has its other: one that is left over opened a field that nothing closes, and took all that follows for its text.
+            if (text.Count(c => c == '"') % 2 != 0) return Nothing(Broken(text, csv.Configuration));
             if (HeadsOf(csv.HeaderRecord!) is { Length: > 0 } wrong) return new DeliveryReading([], wrong, null);
-            return new Reading(csv, there, data).Run();
+            var reading = new Reading(csv, there, data).Run();
+            return isBad ? Nothing(Broken(text, csv.Configuration)) : reading;
         }
         catch (CsvHelperException)
         {
             // A field without an end: what follows cannot be told apart.
-            return Nothing(Fault.Of(FaultCodes.TableBroken, "", "").At(Math.Max(1, csv.Parser.RawRow), 0));
+            return Nothing(Broken(text, csv.Configuration));
         }
+    }
+
+    // Read once more as far as the line that is at fault begins.
+    private static Fault Broken(string text, IReaderConfiguration how)
+    {
+        var isBad = false;
+        using var csv = new CsvParser(new StringReader(text), new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = how.Delimiter, BadDataFound = _ => isBad = true, MaxFieldSize = how.MaxFieldSize });
+        var (begin, end) = (1, 0);
+        try
+        {
+            while (!isBad && csv.Read())
+            {
+                (begin, end) = (end + 1, csv.RawRow);
+                // Its cells are looked at only when they are asked for.
+                _ = csv.Record;
+            }
+        }
+        catch (CsvHelperException)
+        {
+            begin = end + 1;
+        }
+        return Fault.Of(FaultCodes.TableBroken, "", "").At(begin, 0);
     }
 
     private static ImmutableArray<Fault> HeadsOf(string[] heads)

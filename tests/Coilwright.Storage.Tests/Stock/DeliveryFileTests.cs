@@ -107,6 +107,13 @@ public class DeliveryFileTests
     [InlineData("item,unit,howMany\n", FaultCodes.TableNoRows)]
     public async Task A_file_that_is_no_such_table_is_told(string text, string code) => Assert.Contains(code, (await FaultsOf(text)).Select(f => f.Code));
 
+    [Theory]
+    [InlineData("item,unit,howMany,supplier\ndot,each,1,\"open\ndot,each,2,\n", 2)]
+    [InlineData("item,unit,howMany,supplier\ndot,each,1,a\ndot,each,2,5\" wide\ndot,each,3,b\n", 3)]
+    [InlineData("item,unit,howMany,supplier\ndot,each,1,\"two\nlines\"\ndot,each,2,\"a\"b\n", 4)]
+    [InlineData("item;unit;howMany;\"supplier\ndot;each;1;a\n", 1)]
+    public async Task A_quote_without_its_other_is_told_with_its_line(string text, int line) => Assert.Equal([(line, FaultCodes.TableBroken)], await FaultsOf(text));
+
     [Fact]
     public async Task What_is_no_text_or_too_much_of_it_is_told()
     {

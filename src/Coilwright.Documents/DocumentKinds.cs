@@ -28,14 +28,19 @@ public static class DocumentKinds
 
     /// <summary>The written pattern. Its drawings are those of the sheet, and made there.</summary>
     /// <param name="colourways">The same order in other colours.</param>
-    public static DocumentKind Pattern(params ImmutableArray<Piece> colourways) =>
-        new("pattern", (reckoned, sizes, setup, language) => PatternDocument.Of(reckoned, sizes, colourways, setup, language), (_, _) => []);
+    public static DocumentKind Pattern(params ImmutableArray<Piece> colourways) => Pattern(colourways, null);
+
+    /// <summary>The written pattern with a picture on its cover.</summary>
+    /// <param name="colourways">The same order in other colours.</param>
+    /// <param name="cover">The picture; null has the coil drawn there.</param>
+    public static DocumentKind Pattern(ImmutableArray<Piece> colourways, CoverPicture? cover) =>
+        new("pattern", (reckoned, sizes, setup, language) => PatternDocument.Of(reckoned, sizes, colourways, setup, language, cover), (_, _) => []);
 
     /// <summary>Those that are sold with a piece, in the order in which they are told.</summary>
     public static ImmutableArray<DocumentKind> All { get; } = Sold([]);
 
     /// <summary>The same, with the same order in other colours in the pattern.</summary>
-    public static ImmutableArray<DocumentKind> Sold(ImmutableArray<Piece> colourways) => [Pattern(colourways), PatternSheet];
+    public static ImmutableArray<DocumentKind> Sold(ImmutableArray<Piece> colourways, CoverPicture? cover = null) => [Pattern(colourways, cover), PatternSheet];
 }
 
 /// <summary>One file of a document.</summary>

@@ -21,6 +21,15 @@ public sealed record PatternWords
     /// <summary>Who designed it: {by}.</summary>
     public required string By { get; init; }
 
+    /// <summary>Beneath a photo on the cover: {title}.</summary>
+    public required string CoverPhoto { get; init; }
+
+    /// <summary>Beneath a still of the coil in space on the cover: {title}.</summary>
+    public required string CoverStill { get; init; }
+
+    /// <summary>What a picture on the cover shows: {title}, {beads} on {turns}.</summary>
+    public required string CoverAlt { get; init; }
+
     /// <summary>Heading of what is told at a glance.</summary>
     public required string AtAGlance { get; init; }
 

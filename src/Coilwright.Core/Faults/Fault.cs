@@ -332,6 +332,15 @@ public static class FaultCodes
     /// <summary>A file is not a photo of the kind that it is said to be; {known} lists the kinds.</summary>
     public const string PhotoKind = "photo.kind";
 
+    /// <summary>A photo's file is broken, or ends too early.</summary>
+    public const string PhotoBroken = "photo.broken";
+
+    /// <summary>A photo has more than {max} million pixels.</summary>
+    public const string PhotoTooManyPixels = "photo.too-many-pixels";
+
+    /// <summary>A photo is narrower or lower than {min} pixels.</summary>
+    public const string PhotoTooSmall = "photo.too-small";
+
     /// <summary>A text to be printed holds characters that the typeface lacks; {characters} lists them, {more} counts those not listed and is empty when all are.</summary>
     public const string DocumentGlyphsMissing = "document.glyphs-missing";
 

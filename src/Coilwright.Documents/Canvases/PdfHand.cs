@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Coilwright.Core.Colour;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages.Composition;
+using Coilwright.Documents.Rasters;
 using Coilwright.Documents.Typefaces;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
@@ -20,6 +21,7 @@ internal sealed class PdfHand(PdfDocument pdf, bool greyscale)
 
     private readonly Dictionary<(FaceStyle, double), XFont> _fonts = [];
     private readonly Dictionary<Srgb, XSolidBrush> _brushes = [];
+    private readonly Dictionary<Raster, XImage> _images = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Symbol, (XForm Form, Box Box)> _forms = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Makes the forms of all symbols in some pages.</summary>
@@ -62,6 +64,14 @@ internal sealed class PdfHand(PdfDocument pdf, bool greyscale)
         return XColor.FromArgb(ink.Red, ink.Green, ink.Blue);
     }
 
+    // JPEG goes in as it is (DCTDecode), PNG as its pixels (FlateDecode), what is see-through as a mask.
+    private XImage Image(Raster raster)
+    {
+        if (_images.TryGetValue(raster, out var image)) return image;
+        var bytes = (greyscale ? raster.Greyed() : raster).Bytes.ToArray();
+        return _images[raster] = XImage.FromStream(new MemoryStream(bytes, 0, bytes.Length, writable: false, publiclyVisible: true));
+    }
+
     /// <summary>From a picture's millimetres to points: where its origin lies, and the scale.</summary>
     private readonly record struct View(double X, double Y, double Scale)
     {
@@ -102,6 +112,10 @@ internal sealed class PdfHand(PdfDocument pdf, bool greyscale)
                     break;
                 case Text { Content.Length: > 0 } text:
                     Write(graphics, text, view);
+                    break;
+                case LaidRaster laid:
+                    var corner = view.At(new Point(laid.Box.LeftMm, laid.Box.TopMm));
+                    graphics.DrawImage(Image(laid.Raster), corner.X, corner.Y, laid.Box.WidthMm * view.Scale, laid.Box.HeightMm * view.Scale);
                     break;
             }
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Documents.Drawing;
+using Coilwright.Documents.Rasters;
 using Coilwright.Documents.Typefaces;
 using SkiaSharp;
 
@@ -13,6 +14,9 @@ internal sealed class PngHand(SKCanvas canvas) : IDisposable
 
     // A shape of a symbol is set down many times; its path is made once.
     private readonly Dictionary<Shape, SKPath> _paths = new(ReferenceEqualityComparer.Instance);
+
+    // A picture is drawn band by band; it is opened once.
+    private readonly Dictionary<Raster, SKImage> _rasters = new(ReferenceEqualityComparer.Instance);
 
     public void Draw(ImmutableArray<Mark> marks)
     {
@@ -42,12 +46,16 @@ internal sealed class PngHand(SKCanvas canvas) : IDisposable
                 case Text { Content.Length: > 0 } text:
                     Write(text);
                     break;
+                case LaidRaster laid:
+                    Lay(laid);
+                    break;
             }
     }
 
     public void Dispose()
     {
         foreach (var path in _paths.Values) path.Dispose();
+        foreach (var image in _rasters.Values) image.Dispose();
         _fill.Dispose();
         _line.Dispose();
     }
@@ -71,6 +79,17 @@ internal sealed class PngHand(SKCanvas canvas) : IDisposable
         _line.PathEffect = dashed;
         canvas.DrawPath(path, _line);
         _line.PathEffect = null;
+    }
+
+    private void Lay(LaidRaster laid)
+    {
+        if (!_rasters.TryGetValue(laid.Raster, out var image))
+        {
+            using var opened = RasterReading.Open(laid.Raster);
+            _rasters[laid.Raster] = image = SKImage.FromBitmap(opened);
+        }
+        var (left, top, right, bottom) = laid.Box;
+        canvas.DrawImage(image, new SKRect((float)left, (float)top, (float)right, (float)bottom), new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear), null);
     }
 
     private void Write(Text text)

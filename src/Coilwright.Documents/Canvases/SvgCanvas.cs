@@ -185,6 +185,13 @@ public sealed class SvgCanvas
             case Shape shape:
                 WriteShape(shape);
                 break;
+            case LaidRaster laid:
+                Open("image", laid);
+                Attributes(("x", laid.Box.LeftMm), ("y", laid.Box.TopMm), ("width", laid.Box.WidthMm), ("height", laid.Box.HeightMm));
+                Attribute("preserveAspectRatio", "none");
+                Attribute("xlink:href", "data:" + laid.Raster.MediaType + ";base64," + Convert.ToBase64String(laid.Raster.Bytes.Span));
+                Shut("image", laid);
+                break;
             default:
                 throw new NotSupportedException($"SvgCanvas draws no {mark.GetType().Name}.");
         }

@@ -1,3 +1,5 @@
+using Coilwright.Documents.Rasters;
+
 namespace Coilwright.Documents.Drawing;
 
 /// <summary>Pictures without colour.</summary>
@@ -11,6 +13,7 @@ public static class GreyPictures
         Group group => group with { Marks = [.. group.Marks.Select(Greyed)] },
         Stamp stamp => stamp with { Symbol = stamp.Symbol with { Marks = [.. stamp.Symbol.Marks.Select(Greyed)] } },
         Text text => text with { Ink = text.Ink.Grey() },
+        LaidRaster laid => laid with { Raster = laid.Raster.Greyed() },
         Shape shape => shape with { Paint = Greyed(shape.Paint) },
         _ => mark,
     };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Colour;
+using Coilwright.Documents.Rasters;
 using Coilwright.Documents.Typefaces;
 
 namespace Coilwright.Documents.Drawing;
@@ -122,6 +123,11 @@ public sealed record Polygon(ImmutableArray<Point> Points, Paint Paint) : Shape(
     /// <inheritdoc/>
     public override Outline Outline => Outline.Through(Points);
 }
+
+/// <summary>A picture made of pixels, drawn into a box that has its shape.</summary>
+/// <param name="Raster">The picture.</param>
+/// <param name="Box">Where it lies.</param>
+public sealed record LaidRaster(Raster Raster, Box Box) : Mark;
 
 /// <summary>Which part of a line of text stands at its point.</summary>
 public enum TextAnchor

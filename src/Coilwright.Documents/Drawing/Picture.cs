@@ -106,6 +106,7 @@ public sealed record PlacedMark(Mark Mark, double RightMm, double DownMm, Outlin
     {
         Shape shape => shape.Outline.Bounds?.Grown((shape.Paint.Pen?.WidthMm ?? 0) / 2),
         Text text => text.Box(typeface),
+        LaidRaster laid => laid.Box,
         _ => null,
     })?.Moved(RightMm, DownMm);
 }

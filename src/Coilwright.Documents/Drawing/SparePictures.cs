@@ -12,6 +12,7 @@ public static class SparePictures
     private const double FineMm = 3;
 
     /// <summary>The picture with its areas hardly tinted; lines stay, and letters are dark, since the ground beneath them no longer is.</summary>
+    /// <remarks>Pixels stay: hardly tinted, a photo shows nothing. A document that spares ink has a drawing in its place.</remarks>
     public static Picture Spared(this Picture picture) => picture with { Marks = [.. picture.Marks.Select(Spared)] };
 
     private static Mark Spared(Mark mark) => mark switch

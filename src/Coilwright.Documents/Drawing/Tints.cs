@@ -15,11 +15,12 @@ public static class Tints
     /// <summary>The grey of the same luminance.</summary>
     public static Srgb Grey(this Srgb colour)
     {
-        var y = colour.Luminance();
-        var stored = y <= 0.0031308 ? 12.92 * y : 1.055 * Math.Pow(y, 1 / 2.4) - 0.055;
-        var level = (byte)Math.Round(stored * 255, MidpointRounding.AwayFromZero);
+        var level = Level(colour.Luminance());
         return new Srgb(level, level, level);
     }
+
+    /// <summary>The grey level, 0 to 255, of a luminance from 0 to 1.</summary>
+    internal static byte Level(double y) => (byte)Math.Round((y <= 0.0031308 ? 12.92 * y : 1.055 * Math.Pow(y, 1 / 2.4) - 0.055) * 255, MidpointRounding.AwayFromZero);
 
     /// <summary>Relative luminance, 0 black to 1 white (IEC 61966-2-1 transfer curve, Rec. 709 weights).</summary>
     public static double Luminance(this Srgb colour)

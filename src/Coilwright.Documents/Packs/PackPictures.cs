@@ -5,6 +5,7 @@ using Coilwright.Documents.Canvases;
 using Coilwright.Documents.CoilView;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Layout;
+using Coilwright.Documents.Patterns;
 using Coilwright.Documents.TurnRows;
 using Coilwright.Documents.Typefaces;
 using Coilwright.Wording;
@@ -23,8 +24,8 @@ internal sealed record PackPicture(string Name, PixelFit Fit, Func<PixelFrame, P
     // One card to a row, up to six.
     private static readonly double[] CardWidthsMm = [68, 128, 188, 248, 308, 368];
 
-    /// <summary>Every picture of a piece: the coil, the coil near by, the turns laid straight, and the key card with letters and beads.</summary>
-    public static ImmutableArray<PackPicture> Of(Reckoned reckoned, Language language)
+    /// <summary>Every picture of a piece: that of the cover where there is one, the coil, the coil near by, the turns laid straight, and the key card with letters and beads.</summary>
+    public static ImmutableArray<PackPicture> Of(Reckoned reckoned, Language language, CoverPicture? cover)
     {
         var plain = new PictureOptions { Paper = false, MarginMm = 0.5, Language = language, Typeface = HouseSans.Instance };
         var coil = Wordless(CoilViewDrawing.Of(reckoned, plain));
@@ -32,11 +33,19 @@ internal sealed record PackPicture(string Name, PixelFit Fit, Func<PixelFrame, P
         ImmutableArray<Picture> cards = [.. CardWidthsMm.Select(mm => BeadCardsDrawing.Of(reckoned, plain with { WidthMm = mm }))];
         return
         [
+            .. Cover(reckoned, language, cover),
             new("coil", PixelFit.Whole, _ => coil),
             new("near", PixelFit.Filled, _ => coil),
             new("turns", PixelFit.Whole, _ => turns),
             new("key", PixelFit.Whole, frame => cards.MaxBy(c => frame.PixelsPerMm(PngCanvas.Drawn(c)))!),
         ];
+    }
+
+    private static IEnumerable<PackPicture> Cover(Reckoned reckoned, Language language, CoverPicture? cover)
+    {
+        if (cover is null) yield break;
+        var picture = cover.Within(RowsMm, RowsMm, 1, reckoned.Piece.Title, language.Fill(cover.IsStill ? language.Pattern.CoverStill : language.Pattern.CoverPhoto, ("title", reckoned.Piece.Title)), language.Code);
+        yield return new("cover", PixelFit.Filled, _ => picture);
     }
 
     // A photograph has no caption in it.

@@ -10,6 +10,7 @@ using Coilwright.Core.Scenes;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
+using Coilwright.Documents.Patterns;
 using Coilwright.Documents.Scenes;
 using Coilwright.Documents.Tables;
 using Coilwright.Wording;
@@ -33,6 +34,9 @@ public sealed record PackRequest
 
     /// <summary>The same order in other colours, for the pattern.</summary>
     public ImmutableArray<Piece> Colourways { get; init; } = [];
+
+    /// <summary>A picture for the pattern's cover, also cropped to every size; null has the coil drawn there.</summary>
+    public CoverPicture? Cover { get; init; }
 
     /// <summary>How its documents are printed. Pictures are for shops, and stay in full colour.</summary>
     public PageSetup Setup { get; init; } = new();
@@ -101,7 +105,7 @@ public static class PublishPack
     private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Documents(PackRequest request, CancellationToken cancel)
     {
         var words = request.Language.Publish;
-        foreach (var kind in DocumentKinds.Sold(request.Colourways))
+        foreach (var kind in DocumentKinds.Sold(request.Colourways, request.Cover))
             foreach (var file in DocumentFiles.Pages(kind, request.Listing.Reckoned, request.Setup, request.Language, request.Sizes))
             {
                 cancel.ThrowIfCancellationRequested();
@@ -113,7 +117,7 @@ public static class PublishPack
 
     private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Pictures(PackRequest request, CancellationToken cancel)
     {
-        foreach (var picture in PackPicture.Of(request.Listing.Reckoned, request.Language))
+        foreach (var picture in PackPicture.Of(request.Listing.Reckoned, request.Language, request.Cover))
             foreach (var (width, height) in request.Pixels)
             {
                 cancel.ThrowIfCancellationRequested();

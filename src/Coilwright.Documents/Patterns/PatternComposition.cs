@@ -14,7 +14,7 @@ using Coilwright.Wording;
 namespace Coilwright.Documents.Patterns;
 
 /// <summary>Puts a pattern together: which block comes after which, and nothing reckoned.</summary>
-internal sealed class PatternComposition(PatternSheetModel model, PatternSheetComposition sheet, PatternSheetPictures pictures, ImmutableArray<Piece> colourways, PageSetup setup, Language language)
+internal sealed class PatternComposition(PatternSheetModel model, PatternSheetComposition sheet, PatternSheetPictures pictures, ImmutableArray<Piece> colourways, CoverPicture? cover, PageSetup setup, Language language)
 {
     // What the cover has beside the coil: title and lead above it, what is told at a glance below; and about what each line of hers adds. Where that leaves the coil
     // too little, what is told at a glance goes on to the next page.
@@ -74,10 +74,22 @@ internal sealed class PatternComposition(PatternSheetModel model, PatternSheetCo
         var hers = Lines(_notes.Introduction).Sum(line => Math.Ceiling(line.Length / LineLetters) * LineMm + 2)
             + RowMm * ((_notes.By is null ? 0 : 1) + (_notes.Level is null ? 0 : 1.6) + (_notes.Minutes is null ? 0 : 1));
         var room = Math.Max(LeastCoilHighMm, setup.Paper.HeightMm - BesideCoverMm - hers) / setup.Enlarged;
-        if (CoilViewDrawing.Within(model.Reckoned, room, LeastCoilMm, options) is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true, MayShrink = true };
+        if (cover is not null && !setup.InkSaving) yield return Pictured(cover, options.WidthMm.Value, room, title);
+        else if (CoilViewDrawing.Within(model.Reckoned, room, LeastCoilMm, options) is { } coil) yield return new Block.Figure(coil, coil.Description) { IsCentred = true, MayShrink = true };
         foreach (var block in Paragraphs(_notes.Introduction)) yield return block;
         foreach (var block in GlanceAndTools()) yield return block;
         foreach (var block in sheet.MendFirst()) yield return block;
+    }
+
+    private Block.Figure Pictured(CoverPicture picture, double widthMm, double roomMm, string title)
+    {
+        var alt = Fill(_words.CoverAlt, ("title", title), ("beads", model.Reckoned.Lie.Count), ("turns", language.Number(model.Reckoned.Fit.TurnsWorn, 1)));
+        return new Block.Figure(picture.Within(widthMm, roomMm - NumberMm, setup.Enlarged, title, alt, language.Code), alt)
+        {
+            IsCentred = true,
+            MayShrink = true,
+            Caption = RichText.Quiet(Fill(picture.IsStill ? _words.CoverStill : _words.CoverPhoto, ("title", title))),
+        };
     }
 
     // The finished size with what she judges of level and time before it.

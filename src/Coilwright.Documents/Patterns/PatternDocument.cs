@@ -20,11 +20,12 @@ public static class PatternDocument
     /// <param name="colourways">The same order in other colours; may be empty.</param>
     /// <param name="setup">How it is printed.</param>
     /// <param name="language">The language.</param>
-    public static PageDocument Of(Reckoned reckoned, Sizes? sizes, ImmutableArray<Piece> colourways, PageSetup setup, Language language)
+    /// <param name="cover">A picture for the cover; null has the coil drawn there.</param>
+    public static PageDocument Of(Reckoned reckoned, Sizes? sizes, ImmutableArray<Piece> colourways, PageSetup setup, Language language, CoverPicture? cover = null)
     {
         var model = PatternSheetModel.Of(reckoned);
         var pictures = PatternSheetPictures.Of(reckoned, setup, language);
         var sheet = new PatternSheetComposition(model, sizes, pictures, setup, language);
-        return new PatternComposition(model, sheet, pictures, colourways, setup, language).Make();
+        return new PatternComposition(model, sheet, pictures, colourways, cover, setup, language).Make();
     }
 }

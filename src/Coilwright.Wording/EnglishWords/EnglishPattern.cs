@@ -14,6 +14,9 @@ internal static class EnglishPattern
         InAll = "{beads} {beads:bead|beads} in all, {alongMm:length} along the wire.",
         Foot = "{title}, pattern",
         By = "Designed by {by}",
+        CoverPhoto = "{title}, the finished piece",
+        CoverStill = "{title}, drawn in space from its stringing order",
+        CoverAlt = "Picture of {title}: {beads} {beads:bead|beads}, {turns} {turns:turn|turns}.",
         AtAGlance = "At a glance",
         Level = "Level",
         Levels = new Dictionary<PatternLevel, string>

@@ -55,5 +55,8 @@ internal static class EnglishShelf
             "Save them with: pg_dump --format=custom --schema=coilwright --file=FILE DATABASE"),
         [FaultCodes.PhotoTooLarge] = new("The photo is too large.", "At most {max}.", "Take a smaller one, or have your camera save it smaller."),
         [FaultCodes.PhotoKind] = new("This is not a photo of that kind.", "A photo is one of: {known}.", "Choose a photo as it came from the camera."),
+        [FaultCodes.PhotoBroken] = new("The picture cannot be read to its end.", "The file must be whole.", "Save or copy it once more, and check that it opens elsewhere."),
+        [FaultCodes.PhotoTooManyPixels] = new("The picture has too many pixels: {value}.", "At most {max} million.", "Save it smaller: paper shows no more than about 2400 across."),
+        [FaultCodes.PhotoTooSmall] = new("The picture is too small for paper: {value} pixels.", "Both sides have at least {min} pixels.", "Choose a larger one. A thumbnail is not enough."),
     };
 }

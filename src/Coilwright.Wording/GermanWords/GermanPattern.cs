@@ -14,6 +14,9 @@ internal static class GermanPattern
         InAll = "Insgesamt {beads} {beads:Perle|Perlen}, {alongMm:length} am Draht entlang.",
         Foot = "{title}, Anleitung",
         By = "Entworfen von {by}",
+        CoverPhoto = "{title}, das fertige Stück",
+        CoverStill = "{title}, aus der Fädelfolge räumlich gezeichnet",
+        CoverAlt = "Bild von {title}: {beads} {beads:Perle|Perlen}, {turns} {turns:Windung|Windungen}.",
         AtAGlance = "Auf einen Blick",
         Level = "Schwierigkeit",
         Levels = new Dictionary<PatternLevel, string>

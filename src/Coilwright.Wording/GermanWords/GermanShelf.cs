@@ -56,5 +56,8 @@ internal static class GermanShelf
             "Sie sichern mit: pg_dump --format=custom --schema=coilwright --file=DATEI DATENBANK"),
         [FaultCodes.PhotoTooLarge] = new("Das Foto ist zu groß.", "Erlaubt sind höchstens {max}.", "Ein kleineres nehmen, oder die Kamera kleiner speichern lassen."),
         [FaultCodes.PhotoKind] = new("Das ist kein Foto dieser Art.", "Ein Foto ist eines von: {known}.", "Ein Foto wählen, wie es aus der Kamera kam."),
+        [FaultCodes.PhotoBroken] = new("Das Bild lässt sich nicht bis zu seinem Ende lesen.", "Die Datei muss ganz sein.", "Noch einmal speichern oder kopieren, und prüfen, ob es sich anderswo öffnen lässt."),
+        [FaultCodes.PhotoTooManyPixels] = new("Das Bild hat zu viele Pixel: {value}.", "Erlaubt sind höchstens {max} Millionen.", "Kleiner speichern: Papier zeigt nicht mehr als etwa 2400 in der Breite."),
+        [FaultCodes.PhotoTooSmall] = new("Das Bild ist zu klein für Papier: {value} Pixel.", "Beide Seiten haben mindestens {min} Pixel.", "Ein größeres wählen. Ein Vorschaubild genügt nicht."),
     };
 }

@@ -7,6 +7,7 @@ using Coilwright.Core.Faults;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
+using Coilwright.Documents.Tests.Rasters;
 using Coilwright.Documents.Tests.Rendering;
 using UglyToad.PdfPig.Content;
 
@@ -125,7 +126,8 @@ public sealed partial class PdfTests : IDisposable
         PageDocument Twice(Block block) => SampleDocument.Of(block, new Block.NewPage(), block);
         var files = new List<byte[]>
         {
-            Bytes(Twice(new Block.Figure(SampleDocument.Beads(80), "Beads"))), Bytes(Twice(new Block.Paragraph("Words"))), Bytes(Twice(SampleDocument.Everything.Blocks[5])),
+            Bytes(Twice(new Block.Figure(SampleDocument.Beads(80), "Beads"))), Bytes(Twice(new Block.Paragraph("Words"))),
+            Bytes(Twice(new Block.Figure(new Picture(60, 45, "t", "d", [new LaidRaster(SampleRasters.Read(SampleRasters.Png(400, 300)), new Box(0, 0, 60, 45))]), "Pixels"))), Bytes(Twice(SampleDocument.Everything.Blocks[5])),
         };
         files.AddRange(All.Values.Select(setup => Bytes(SampleDocument.Everything, setup)));
         var streams = 0;
@@ -139,7 +141,7 @@ public sealed partial class PdfTests : IDisposable
                 else if (word is "EMC") Assert.NotEqual("BT", open.Pop());
             Assert.Empty(open);
         }
-        Assert.True(streams >= 6 + 3 * All.Count);
+        Assert.True(streams >= 8 + 3 * All.Count);
     }
 
     [Fact]

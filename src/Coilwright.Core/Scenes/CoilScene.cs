@@ -5,6 +5,8 @@ using Coilwright.Core.Fit;
 using Coilwright.Core.Geometry;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Readings;
+using Coilwright.Core.Settle;
+using Coilwright.Core.Settle.Contacts;
 
 namespace Coilwright.Core.Scenes;
 
@@ -16,6 +18,9 @@ public enum CoilPose
 
     /// <summary>At rest, as it lies on the table.</summary>
     AtRest,
+
+    /// <summary>On the wrist as it was found to lie when everything that pulls and pushes is at rest.</summary>
+    Settled,
 }
 
 /// <summary>A kind of bead in a scene.</summary>
@@ -38,7 +43,8 @@ public readonly record struct StandingBead(int Index, int Kind, int Mesh, Point3
 /// <remarks>
 /// <para>Millimetres. x to the right, y upwards, z towards whoever looks, right-handed; the coil's axis is y, its middle the origin. The top of the wrist (0 degrees) faces whoever looks, angles grow
 /// to the right, and the coil goes down as it goes round.</para>
-/// <para>Beads stand where their lie says, each square to the wire at its middle; the wire is a round helix under them. Nothing sags, tips or rolls. Limits: docs/theory/coil-in-space.md.</para>
+/// <para>Beads stand where their lie says, each square to the wire at its middle; the wire is a round helix under them, and nothing sags, tips or rolls. A settled piece stands as it was settled: each bead at
+/// its own place, turned as it rolled, the wire smoothly through them, on an oval wrist. Limits: docs/theory/coil-in-space.md.</para>
 /// </remarks>
 public sealed class CoilScene
 {
@@ -46,13 +52,15 @@ public sealed class CoilScene
     private static readonly Srgb Plain = new(0xd8, 0xcb, 0xb4);
     private static readonly Srgb White = new(255, 255, 255);
 
-    private CoilScene(Reckoned reckoned, CoilPose pose, Fineness fineness)
+    private readonly Settled? _settled;
+
+    private CoilScene(Reckoned reckoned, CoilPose pose, Settled? settled, Fineness fineness)
     {
-        (Reckoned, Pose) = (reckoned, pose);
-        Lie = pose == CoilPose.Worn ? reckoned.Lie : AtRest(reckoned);
-        PitchMm = reckoned.Worn.PitchMm;
+        (Reckoned, Pose, _settled) = (reckoned, pose, settled);
+        Lie = settled?.Lie ?? (pose == CoilPose.Worn ? reckoned.Lie : AtRest(reckoned));
+        PitchMm = settled?.Worn!.Value.PitchMm ?? reckoned.Worn.PitchMm;
         var order = reckoned.Piece.Order.Kinds;
-        var path = new CoilPath(Lie, PitchMm);
+        IWirePath path = settled is null ? new CoilPath(Lie, PitchMm) : new SettledPath(settled);
         var indexOf = reckoned.Counts.Select((count, at) => (count.KindIndex, at)).ToDictionary(p => p.KindIndex, p => p.at);
         Kinds = [.. reckoned.Counts.Select(count => KindOf(count, Lie.RadiusMm, fineness))];
         var strung = new int[Kinds.Length];
@@ -60,18 +68,18 @@ public sealed class CoilScene
         for (var i = 0; i < order.Length; i++)
         {
             var kind = indexOf[order[i]];
-            var (place, along, outwards) = path.At(Lie.BeadMiddleMm(i));
+            var (place, along, outwards) = settled is null ? path.At(Lie.BeadMiddleMm(i)) : (settled.Beads[i].Place, settled.Beads[i].Along, settled.Beads[i].Outwards);
             beads.Add(new StandingBead(i, kind, strung[kind]++ % Kinds[kind].Meshes.Length, place, along, outwards));
         }
         Beads = beads.MoveToImmutable();
         Wire = WireTube.Of(path, reckoned.Piece, fineness);
-        HeightMm = PitchMm * Lie.Turns;
+        HeightMm = settled is null ? PitchMm * Lie.Turns : Beads.Max(b => b.Place.Y) - Beads.Min(b => b.Place.Y);
     }
 
     /// <summary>The readings that it stands on.</summary>
     public Reckoned Reckoned { get; }
 
-    /// <summary>Worn or at rest.</summary>
+    /// <summary>Worn, at rest, or as it sits.</summary>
     public CoilPose Pose { get; }
 
     /// <summary>Where each bead lies in this pose.</summary>
@@ -92,15 +100,35 @@ public sealed class CoilScene
     /// <summary>The wire with both its ends.</summary>
     public SolidMesh Wire { get; }
 
-    /// <summary>The wrist as a round form, with some of it to be seen over and under the coil; null at rest.</summary>
-    public SolidMesh? Form => Pose == CoilPose.Worn ? WristForm.Of(Reckoned.WristMm, HeightMm + PitchMm) : null;
+    /// <summary>The wrist as a form, with some of it to be seen over and under the coil: round, and oval and tapering as it was settled on; null at rest.</summary>
+    public SolidMesh? Form => (Pose, _settled) switch
+    {
+        (_, { } settled) => WristForm.Of(settled.Request.Wrist, Beads.Min(b => b.Place.Y) - PitchMm / 2, Beads.Max(b => b.Place.Y) + PitchMm / 2),
+        (CoilPose.Worn, _) => WristForm.Of(new WristSection(Reckoned.WristMm, 1, 0), -(HeightMm + PitchMm) / 2, (HeightMm + PitchMm) / 2),
+        _ => null,
+    };
 
     /// <summary>Sets a piece up.</summary>
     /// <param name="reckoned">Its readings.</param>
     /// <param name="pose">Worn or at rest.</param>
     /// <param name="fineness">How fine the meshes are; null: by how many beads it has.</param>
-    public static CoilScene Of(Reckoned reckoned, CoilPose pose, Fineness? fineness = null) =>
-        new(reckoned, pose, fineness ?? Fineness.For(reckoned.Piece.Order.Count));
+    /// <exception cref="ArgumentOutOfRangeException">A settled one needs what settling found: the other way to set it up.</exception>
+    public static CoilScene Of(Reckoned reckoned, CoilPose pose, Fineness? fineness = null)
+    {
+        if (pose == CoilPose.Settled) throw new ArgumentOutOfRangeException(nameof(pose), pose, "Set it up with what settling found.");
+        return new(reckoned, pose, null, fineness ?? Fineness.For(reckoned.Piece.Order.Count));
+    }
+
+    /// <summary>Sets a piece up as it settled.</summary>
+    /// <param name="reckoned">Its readings.</param>
+    /// <param name="settled">How the same piece lies; a rest was found.</param>
+    /// <param name="fineness">How fine the meshes are; null: by how many beads it has.</param>
+    /// <exception cref="ArgumentException">No rest was found, or it is another piece's.</exception>
+    public static CoilScene Of(Reckoned reckoned, Settled settled, Fineness? fineness = null)
+    {
+        if (settled.Lie is null || settled.Beads.Length != reckoned.Piece.Order.Count) throw new ArgumentException("It lies nowhere.", nameof(settled));
+        return new(reckoned, CoilPose.Settled, settled, fineness ?? Fineness.For(reckoned.Piece.Order.Count));
+    }
 
     private static SceneKind KindOf(KindCount count, double radiusMm, Fineness fineness)
     {
@@ -122,28 +150,5 @@ public sealed class CoilScene
             .WithBeadMiddles(new CurveShares(piece.Beads, piece.Order, factors).MiddlesAtRadius(radius));
         // Whatever faces the top when it is worn does so at rest too.
         return reckoned.Focal is { } focal && piece.Wearer.FocalOnTop ? lie.StartingAt(-360 * lie.MiddleMm(focal.Index) / turn) : lie;
-    }
-}
-
-/// <summary>The wire's way round the wrist and down the arm.</summary>
-internal sealed class CoilPath(Lie lie, double pitchMm)
-{
-    private readonly Helix _helix = new(lie.RadiusMm, pitchMm);
-    private readonly double _midTurns = lie.Turns / 2;
-
-    /// <summary>Wire under the beads, mm.</summary>
-    internal double LengthMm => lie.BeadedMm;
-
-    /// <summary>Radius of the wire's centre line, mm.</summary>
-    internal double RadiusMm => lie.RadiusMm;
-
-    /// <summary>A place on the wire, the way it runs there, and away from the wrist.</summary>
-    /// <param name="alongMm">Mm from the starting end.</param>
-    internal (Point3 Place, Point3 Along, Point3 Outwards) At(double alongMm)
-    {
-        var angle = lie.AngleDegAt(alongMm) * Math.PI / 180;
-        var (towards, right, down) = _helix.At(angle, lie.TurnsAt(alongMm) - _midTurns);
-        var (sin, cos) = Math.SinCos(angle);
-        return (new Point3(right, -down, towards), new Point3(lie.RadiusMm * cos, -pitchMm / (2 * Math.PI), -lie.RadiusMm * sin).Unit, new Point3(sin, 0, cos));
     }
 }

@@ -15,7 +15,7 @@ internal static class WireTube
     // A loop that is turned closed comes round to the wire it began at, and stops short of it.
     private const double LoopTurn = 2 * Math.PI * 0.94;
 
-    internal static SolidMesh Of(CoilPath path, Piece piece, Fineness fineness)
+    internal static SolidMesh Of(IWirePath path, Piece piece, Fineness fineness)
     {
         var wire = piece.Wire.WireMm;
         var way = new List<(Point3 Place, Point3 Side)>();
@@ -31,7 +31,7 @@ internal static class WireTube
     }
 
     // From the last bead outwards.
-    private static IEnumerable<(Point3 Place, Point3 Side)> EndOf(CoilPath path, WireEnd end, double wireMm, double atMm, int away)
+    private static IEnumerable<(Point3 Place, Point3 Side)> EndOf(IWirePath path, WireEnd end, double wireMm, double atMm, int away)
     {
         var (place, along, outwards) = path.At(atMm);
         along *= away;

@@ -1,4 +1,5 @@
 using Coilwright.Core.Geometry;
+using Coilwright.Core.Settle.Contacts;
 
 namespace Coilwright.Core.Settle;
 
@@ -36,6 +37,9 @@ public sealed record SettleRequest(double WristMm)
 
     /// <summary>Which way the arm is held.</summary>
     public ArmPose Pose { get; init; } = ArmPose.TopUp;
+
+    /// <summary>The wrist as a form.</summary>
+    public WristSection Wrist => new(WristMm, Aspect, Taper);
 
     /// <summary>Thickness over width of a wrist unless told: an adult's is about three quarters as thick as wide. Common practice, no source.</summary>
     public const double UsualAspect = 0.75;

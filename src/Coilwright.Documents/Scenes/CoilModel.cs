@@ -41,7 +41,7 @@ public static class CoilModel
         model.Asset.Generator = "Coilwright";
         var shown = model.UseScene(0);
         shown.Name = scene.Reckoned.Piece.Title;
-        shown.Extras = new JsonObject { ["unit"] = "metre", ["up"] = "+Y", ["pose"] = scene.Pose == CoilPose.Worn ? "worn" : "atRest" };
+        shown.Extras = new JsonObject { ["unit"] = "metre", ["up"] = "+Y", ["pose"] = scene.Pose switch { CoilPose.Worn => "worn", CoilPose.AtRest => "atRest", _ => "settled" } };
         var piece = shown.CreateNode(scene.Reckoned.Piece.Title);
         var meshes = scene.Kinds.Select(kind =>
         {

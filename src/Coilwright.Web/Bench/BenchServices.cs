@@ -53,6 +53,7 @@ internal static class BenchServices
         services.AddSingleton<StringingPlaces>();
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
+        services.AddSingleton<SettledPieces>();
         services.AddSingleton<JobList>();
         services.AddHostedService(s => s.GetRequiredService<JobList>());
         services.AddSingleton<SheetMaker>();

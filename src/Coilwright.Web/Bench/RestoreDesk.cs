@@ -6,7 +6,7 @@ namespace Coilwright.Web.Bench;
 
 /// <summary>A backup that she chose, on its way back to the shelf: read from her browser to a file of its own, and put on the shelf when she says so.</summary>
 /// <remarks>Belongs to one page. The file is gone when the page is.</remarks>
-internal sealed class RestoreDesk(IShelfBackup backup, PieceNews news, Reckoner reckoner, SheetMaker sheets) : IDisposable
+internal sealed class RestoreDesk(IShelfBackup backup, PieceNews news, Reckoner reckoner, SettledPieces sits, SheetMaker sheets) : IDisposable
 {
     // A page that is drawn for every piece that comes would be slower than what it tells of.
     private const long ToldEvery = 2 * 1024 * 1024;
@@ -51,6 +51,7 @@ internal sealed class RestoreDesk(IShelfBackup backup, PieceNews news, Reckoner 
         if (answer is RestoreAnswer.NotRestored not) return not.Why.Value == FilePath ? new RestoreAnswer.NotRestored(not.Why with { Value = "" }) : not;
         // A state of one number may now be another.
         reckoner.Forget();
+        sits.Forget();
         await sheets.ForgetAsync();
         news.SayAll();
         return answer;

@@ -73,7 +73,8 @@ export async function open(root) {
     if (button) does[button.dataset.coilDo]?.(button);
   });
   on(root, 'change', e => {
-    if (e.target instanceof HTMLInputElement && e.target.name === 'coil-pose') show(e.target.value);
+    // How it sits is worked out first: the page says when it is there to be shown.
+    if (e.target instanceof HTMLInputElement && e.target.name === 'coil-pose' && e.target.value !== 'sits') show(e.target.value);
   });
 
   const does = {
@@ -135,10 +136,11 @@ export async function open(root) {
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
   }
 
-  async function show(pose) {
+  async function show(pose, url = root.dataset[pose]) {
     root.dataset.pose = pose;
+    for (const choice of root.querySelectorAll('[name="coil-pose"]')) choice.checked = choice.value === pose;
     if (!stage) return;
-    await stage.load(root.dataset[pose === 'worn' ? 'worn' : 'rest']);
+    await stage.load(url);
     root.dataset.shown = pose;
     stage.pick(selected);
   }
@@ -174,6 +176,11 @@ export async function open(root) {
   root.coil = { began, frame: () => stage?.frame(), seen: bead => stage?.seen(bead), faces: bead => stage?.faces(bead) };
   if (stage) root.dataset.coilState = 'turning';
   return {
+    show,
+    // What was chosen cannot be shown.
+    back() {
+      for (const choice of root.querySelectorAll('[name="coil-pose"]')) choice.checked = choice.value === root.dataset.pose;
+    },
     end() {
       stop.abort();
       stage?.end();

@@ -9,14 +9,26 @@ public sealed record CoilPageWords
     /// <summary>What the page is for.</summary>
     public required string Lead { get; init; }
 
-    /// <summary>Worn or at rest: legend.</summary>
+    /// <summary>Worn, settled or at rest: legend.</summary>
     public required string Pose { get; init; }
 
-    /// <summary>On the wrist.</summary>
+    /// <summary>On the wrist as it is reckoned.</summary>
     public required string Worn { get; init; }
+
+    /// <summary>On the wrist as it settles there.</summary>
+    public required string AsItSits { get; init; }
 
     /// <summary>At rest.</summary>
     public required string AtRest { get; init; }
+
+    /// <summary>It is shown as it sits: {wristMm}.</summary>
+    public required string ShownAsItSits { get; init; }
+
+    /// <summary>No rest was found, so the picture stays as it was.</summary>
+    public required string ShownAsReckoned { get; init; }
+
+    /// <summary>She stopped it: the picture stays as it was.</summary>
+    public required string StoppedShort { get; init; }
 
     /// <summary>What the picture that can be turned is called.</summary>
     public required string Picture { get; init; }
@@ -104,6 +116,9 @@ public sealed record CoilPageWords
 
     /// <summary>Saves the model as worn.</summary>
     public required string SaveWorn { get; init; }
+
+    /// <summary>Saves the model as it sits.</summary>
+    public required string SaveAsItSits { get; init; }
 
     /// <summary>Saves the model at rest.</summary>
     public required string SaveAtRest { get; init; }

@@ -8,8 +8,12 @@ internal static class EnglishBenchCoil
         Heading = "In the round",
         Lead = "Turn the piece as you would in your hand. Beads are as large as they are, and stand where the wire holds them.",
         Pose = "How it lies",
-        Worn = "On the wrist",
+        Worn = "On the wrist, as reckoned",
+        AsItSits = "On the wrist, as it sits",
         AtRest = "At rest",
+        ShownAsItSits = "You see it as it sits on an oval wrist of {wristMm:mm}.",
+        ShownAsReckoned = "What you see stays as it was.",
+        StoppedShort = "Stopped. What you see stays as it was.",
         Picture = "The piece in space",
         Keys = "Drag or use the arrow keys to turn it, plus and minus to come nearer or go back, Home for how it was at first. Tap a bead to know it.",
         DrawnOnly = "This browser cannot show pictures that turn, so the piece is drawn. The list of beads answers all the same.",
@@ -39,6 +43,7 @@ internal static class EnglishBenchCoil
         Model = "For other programs",
         ModelNote = "A model to turn, light and print in other programs: glTF 2.0 in one file (.glb), metres, up is +Y, each bead named by its place, letter and name.",
         SaveWorn = "Save it as worn",
+        SaveAsItSits = "Save it as it sits",
         SaveAtRest = "Save it at rest",
     };
 }

@@ -8,8 +8,12 @@ internal static class GermanBenchCoil
         Heading = "Rundum",
         Lead = "Das Stück drehen wie in der Hand. Die Perlen sind so groß, wie sie sind, und stehen, wo der Draht sie hält.",
         Pose = "Wie es liegt",
-        Worn = "Am Handgelenk",
+        Worn = "Am Handgelenk, wie gerechnet",
+        AsItSits = "Am Handgelenk, wie es sitzt",
         AtRest = "Entspannt",
+        ShownAsItSits = "Zu sehen ist, wie es auf einem ovalen Handgelenk von {wristMm:mm} sitzt.",
+        ShownAsReckoned = "Zu sehen ist es wie zuvor.",
+        StoppedShort = "Angehalten. Zu sehen ist es wie zuvor.",
         Picture = "Das Stück im Raum",
         Keys = "Zum Drehen ziehen oder die Pfeiltasten nehmen, Plus und Minus für näher und weiter, Pos1 wie zu Anfang. Eine Perle antippen, um sie kennenzulernen.",
         DrawnOnly = "Dieser Browser kann keine drehbaren Bilder zeigen, deshalb ist das Stück gezeichnet. Die Liste der Perlen antwortet trotzdem.",
@@ -39,6 +43,7 @@ internal static class GermanBenchCoil
         Model = "Für andere Programme",
         ModelNote = "Ein Modell zum Drehen, Beleuchten und Drucken in anderen Programmen: glTF 2.0 in einer Datei (.glb), Meter, oben ist +Y, jede Perle nach Platz, Kürzel und Name benannt.",
         SaveWorn = "Getragen speichern",
+        SaveAsItSits = "Wie es sitzt speichern",
         SaveAtRest = "Entspannt speichern",
     };
 }

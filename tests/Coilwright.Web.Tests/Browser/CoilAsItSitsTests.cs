@@ -1,0 +1,108 @@
+using Coilwright.Core.Pieces;
+using Coilwright.Web.Tests.Components;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Coilwright.Web.Tests.Browser;
+
+/// <summary>The piece in space as it settles on the wrist, worked out when she asks for it.</summary>
+public sealed class CoilAsItSitsTests(BenchInBrowser bench) : IClassFixture<BenchInBrowser>
+{
+    // A spring let down onto a wrist takes its time on a loaded machine.
+    private static readonly LocatorAssertionsToHaveAttributeOptions Patient = new() { Timeout = 120_000 };
+
+    private static Task ShownAsync(IPage page, string pose) => Expect(page.Locator(".coil-view")).ToHaveAttributeAsync("data-shown", pose, Patient);
+
+    private static Task<double[]> SeenAsync(IPage page, int bead) => page.EvaluateAsync<double[]>("bead => document.querySelector('.coil-view').coil.seen(bead)", bead);
+
+    private static ILocator Choice(IPage page, string name) => page.GetByRole(AriaRole.Radio, new() { Name = name });
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task It_is_shown_as_it_sits_when_she_chooses_that_and_as_reckoned_again(bool phone)
+    {
+        await using var visit = await bench.VisitAsync(phone ? Screen.Phone : Screen.Desktop, phone ? Light.Evening : Light.Day, inSpace: true);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Examples.PuddleHop) + "/coil");
+        await ShownAsync(page, "worn");
+        var quick = await SeenAsync(page, 10);
+        var model = page.GetByRole(AriaRole.Link, new() { Name = "Save it as it sits" });
+        await Expect(model).ToHaveCountAsync(0);
+
+        await Choice(page, "On the wrist, as it sits").CheckAsync();
+        await ShownAsync(page, "sits");
+        // Said aloud, and seen: an oval wrist is wider than a round one.
+        await Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasText = "You see it as it sits" })).ToBeVisibleAsync();
+        var sits = await SeenAsync(page, 10);
+        Assert.True(Math.Abs(sits[0] - quick[0]) + Math.Abs(sits[1] - quick[1]) > 2, $"{sits[0]}, {sits[1]} for {quick[0]}, {quick[1]}");
+        await Expect(model).ToBeVisibleAsync();
+        await Barriers.NoneAsync(page);
+
+        await Choice(page, "On the wrist, as reckoned").CheckAsync();
+        await ShownAsync(page, "worn");
+        await Expect(page.GetByText("You see it as it sits")).ToHaveCountAsync(0);
+        var again = await SeenAsync(page, 10);
+        Assert.Equal(quick[0], again[0], 0.01);
+        Assert.Equal(quick[1], again[1], 0.01);
+    }
+
+    // A piece that was settled here stands settled on the bench when that is opened.
+    [Fact]
+    public async Task What_was_settled_here_is_known_on_the_bench()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
+        var page = visit.Page;
+        var piece = await visit.BringAsync(Examples.PuddleHop with { Title = "Settled once" });
+        await visit.OpenAsync(piece + "/coil");
+        await ShownAsync(page, "worn");
+        await Choice(page, "On the wrist, as it sits").CheckAsync();
+        await ShownAsync(page, "sits");
+        await visit.OpenAsync(piece);
+        await Expect(page.Locator(".sits").GetByText("of its beads touch the wrist")).ToBeVisibleAsync();
+        await Expect(page.Button("See how it sits now")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task What_finds_no_rest_leaves_the_picture_and_says_why()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
+        var page = visit.Page;
+        var hop = Examples.PuddleHop;
+        await visit.OpenAsync(await visit.BringAsync(hop with { Title = "Unknown steel", Wire = hop.Wire with { Steel = null } }) + "/coil");
+        await ShownAsync(page, "worn");
+        // Tapped, since by the time it is looked at the choice is back where it was.
+        await Choice(page, "On the wrist, as it sits").ClickAsync();
+        await Expect(page.Locator(".coil-sits").GetByText("steel is not known")).ToBeVisibleAsync();
+        await Expect(page.Locator(".coil-sits").GetByText("What you see stays as it was.")).ToBeVisibleAsync();
+        await Expect(Choice(page, "On the wrist, as reckoned")).ToBeCheckedAsync();
+        await ShownAsync(page, "worn");
+    }
+
+    // A long piece, so that there is time to stop it: when it is stopped, one line is said and the picture is as it was.
+    [Fact]
+    public async Task It_can_be_stopped()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Long("Stopped in the round")) + "/coil");
+        await ShownAsync(page, "worn");
+        await Choice(page, "On the wrist, as it sits").CheckAsync();
+        await page.Button("Stop").ClickAsync();
+        await Expect(page.Locator(".coil-sits").GetByText("Stopped. What you see stays as it was.")).ToBeVisibleAsync();
+        await Expect(page.Button("Stop")).ToHaveCountAsync(0);
+        await Expect(Choice(page, "On the wrist, as reckoned")).ToBeCheckedAsync();
+        await ShownAsync(page, "worn");
+    }
+
+    // As many beads as are settled in minutes, not in moments.
+    private static Piece Long(string title) => Examples.PuddleHop is var hop ? hop with
+    {
+        Title = title,
+        Order = new([.. Enumerable.Repeat(hop.Order.Kinds, 30).SelectMany(k => k)], []),
+        Written = null,
+        MeasuredRows = [],
+        Wishes = new(),
+        Pattern = PatternNotes.None,
+    } : null!;
+}

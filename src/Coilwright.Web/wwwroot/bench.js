@@ -6,15 +6,18 @@
     // The page is no longer only a picture of itself: it answers.
     live() { document.documentElement.dataset.live = ''; },
 
-    // Tells a component how wide its box is, now and whenever that changes by more than a hair.
+    // Tells a component how wide its box is, now and whenever that changes by more than a hair. The box says when it is drawn as wide as it is.
     watchWidth(box, component) {
       let told = 0;
-      const tell = () => {
+      const tell = async () => {
         const px = Math.round(box.clientWidth);
-        if (Math.abs(px - told) < 2) return;
-        told = px;
-        document.cookie = `coilwright-width=${document.documentElement.clientWidth}; path=/; max-age=31536000; SameSite=Strict`;
-        component.invokeMethodAsync('Wide', px);
+        if (Math.abs(px - told) >= 2) {
+          told = px;
+          delete box.dataset.fits;
+          document.cookie = `coilwright-width=${document.documentElement.clientWidth}; path=/; max-age=31536000; SameSite=Strict`;
+          await component.invokeMethodAsync('Wide', px);
+        }
+        box.dataset.fits = '';
       };
       const observer = new ResizeObserver(tell);
       observer.observe(box);

@@ -28,7 +28,7 @@ public sealed class BenchInBrowser(Chromium chromium) : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
         });
         context.SetDefaultTimeout(Chromium.PatienceMs);
-        await context.AddCookiesAsync([new Cookie { Name = Preferences.CookieName, Value = new Preferences { Light = light, Language = Languages.Find(language)! }.Text, Url = address.ToString() }]);
+        await context.AddCookiesAsync([Visit.Look(light, Languages.Find(language)!, address)]);
         // Who is there for the first time is asked for a look round; the others have been asked.
         if (!isFirst) await context.AddCookiesAsync([new Cookie { Name = PreferencesKeeper.WayCookie, Value = "known", Url = address.ToString() }]);
         return new Visit(context, await context.NewPageAsync(), address);
@@ -96,8 +96,25 @@ public sealed class Visit : IAsyncDisposable
         await Page.Locator("html[data-live]").WaitForAsync();
     }
 
+    /// <summary>Keeps another light and language for the pages that are opened from now on.</summary>
+    public Task KeepAsync(Light light, Language language) => _context.AddCookiesAsync([Look(light, language, Address)]);
+
+    /// <summary>Takes another light while the page is open, as she does, and waits until the page has it.</summary>
+    public async Task TurnAsync(Light light)
+    {
+        var settings = Page.Locator(".settings > button");
+        await settings.ClickAsync();
+        await Page.Locator("#settings-panel input[name=light]").Nth((int)light).CheckAsync();
+        await Page.Locator($"html[data-light={light.Word()}]").WaitForAsync();
+        await settings.ClickAsync();
+        await Assertions.Expect(Page.Locator("#settings-panel")).ToBeHiddenAsync();
+    }
+
     /// <summary>The browser will complain of something with these words, and is meant to.</summary>
     public void Expect(string words) => _expected.Add(words);
+
+    internal static Cookie Look(Light light, Language language, Uri address) =>
+        new() { Name = Preferences.CookieName, Value = new Preferences { Light = light, Language = language }.Text, Url = address.ToString() };
 
     public async ValueTask DisposeAsync()
     {

@@ -75,6 +75,9 @@ public sealed record HelpWords
     /// <summary><c>--ink-saving</c>.</summary>
     public required string SheetInkSaving { get; init; }
 
+    /// <summary><c>--cover</c>.</summary>
+    public required string PatternCover { get; init; }
+
     /// <summary><c>--colourway</c>.</summary>
     public required string PatternColourway { get; init; }
 

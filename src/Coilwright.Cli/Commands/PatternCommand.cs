@@ -18,14 +18,18 @@ internal static class PatternCommand
         var words = output.Language.Help;
         var options = new DocumentOptions(output.Language);
         var colourway = ColourwayOption.Make(output.Language);
-        var command = options.Verb("pattern", words.Pattern, colourway);
+        var cover = CoverOption.Make(output.Language);
+        var command = options.Verb("pattern", words.Pattern, colourway, cover);
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
             if (options.Read(parsed, command, faults) is not { } asked) return output.Fail(faults, null);
             var (others, wrong, file) = ColourwayOption.Read(asked.Path, parsed.GetValue(colourway) ?? []);
             if (!wrong.IsEmpty) return output.Fail(wrong, file);
-            var made = await asked.WriteAsync(DocumentKinds.Pattern(others), output.Language, cancel).ConfigureAwait(false);
+            var picture = parsed.GetValue(cover);
+            var (onCover, unfit) = CoverOption.Read(picture);
+            if (unfit is not null) return output.Fail([unfit], picture);
+            var made = await asked.WriteAsync(DocumentKinds.Pattern(others, onCover), output.Language, cancel).ConfigureAwait(false);
             if (!made.Faults.IsEmpty) return output.Fail(made.Faults, made.File);
             var reckoned = made.Reckoned!;
             var steps = PatternSteps.Of(reckoned);

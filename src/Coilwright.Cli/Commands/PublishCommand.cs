@@ -27,16 +27,17 @@ internal static class PublishCommand
         var pixels = new Option<string[]>("--pixels") { Description = output.Language.Fill(words.PixelsOption, ("usual", PixelsOption.Usual)), HelpName = "WxH" };
         var white = new Option<bool>("--white") { Description = words.WhiteOption };
         var colourway = ColourwayOption.Make(output.Language);
+        var cover = CoverOption.Make(output.Language);
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = help.Json };
         var command = new Command("publish", words.Verb) { piece, file };
         setup.AddTo(command);
-        foreach (var option in (Option[])[colourway, pixels, white, language, json]) command.Add(option);
+        foreach (var option in (Option[])[colourway, cover, pixels, white, language, json]) command.Add(option);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
-            var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(file) ?? "", setup.Read(parsed, faults), PixelsOption.Read(parsed, pixels, faults), parsed.GetValue(white), parsed.GetValue(colourway) ?? []);
+            var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(file) ?? "", setup.Read(parsed, faults), PixelsOption.Read(parsed, pixels, faults), parsed.GetValue(white), parsed.GetValue(colourway) ?? [], parsed.GetValue(cover));
             LanguageOption.Check(parsed, language, faults);
             if (request.Target.Length == 0) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", file.Name, ("verb", command.Name)));
             if (faults.Count > 0) return output.Fail(faults, null);
@@ -63,12 +64,15 @@ internal static class PublishCommand
         if (read.Piece is not { } piece) return new Made(null, null, read.Faults, request.Piece);
         var (colourways, wrong, file) = ColourwayOption.Read(request.Piece, request.Colourways);
         if (!wrong.IsEmpty) return new Made(null, null, wrong, file);
+        var (cover, unfit) = CoverOption.Read(request.Cover);
+        if (unfit is not null) return new Made(null, null, [unfit], request.Cover);
         var reckoned = Reckoning.Of(piece, known, null, cancel);
         var pack = PublishPack.Of(new PackRequest
         {
             Listing = Listing.Of(reckoned, cautions.SmallParts),
             Sizes = piece.Order.Count > SizesRequest.MostBeadsUnasked ? null : Grader.Of(piece, known, new SizesRequest(UsualWrists.Few(piece, known)), null, cancel),
             Colourways = colourways,
+            Cover = cover,
             Setup = request.Setup,
             Language = language,
             Pixels = request.Pixels,
@@ -80,7 +84,7 @@ internal static class PublishCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string Piece, string Target, PageSetup Setup, ImmutableArray<(int WidthPx, int HeightPx)> Pixels, bool OnWhite, string[] Colourways);
+    private sealed record Request(string Piece, string Target, PageSetup Setup, ImmutableArray<(int WidthPx, int HeightPx)> Pixels, bool OnWhite, string[] Colourways, string? Cover);
 
     /// <summary>What came of it: the pack, or what is wrong and with which file.</summary>
     private sealed record Made(MadePack? Pack, Reckoned? Reckoned, IReadOnlyList<Fault> Faults, string? File);

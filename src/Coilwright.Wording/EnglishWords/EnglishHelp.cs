@@ -29,6 +29,7 @@ internal static class EnglishHelp
         SheetGlb = "Write the piece in space too, worn and at rest, as models for other programs (glTF 2.0, metres, +Y up).",
         Pattern = "Write the pattern of a piece, for someone who has nothing else: cover, materials, every step with its figure, sizes. A PDF and a web page. Says too where the maker's own words do not agree with the piece.",
         SheetInkSaving = "Spare ink: areas in pictures hardly tinted, no ground under notes.",
+        PatternCover = "A picture for the cover in place of the drawn coil, JPEG or PNG. Pages that spare ink keep the coil.",
         PatternColourway = "The same order in other colours, a piece file; may be given several times.",
         PatternProof = "Where your own words do not agree with the piece:",
         PatternFound = "  {where}: {found}",

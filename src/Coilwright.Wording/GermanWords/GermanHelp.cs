@@ -29,6 +29,7 @@ internal static class GermanHelp
         SheetGlb = "Auch das Stück im Raum schreiben, getragen und entspannt, als Modelle für andere Programme (glTF 2.0, Meter, +Y oben).",
         Pattern = "Die Anleitung eines Stücks schreiben, für jemanden, der sonst nichts hat: Titelseite, Material, jeder Schritt mit seiner Abbildung, Größen. Ein PDF und eine Webseite. Sagt auch, wo eigene Texte nicht zum Stück passen.",
         SheetInkSaving = "Tinte sparen: Flächen in Bildern kaum getönt, Kästen ohne Grund.",
+        PatternCover = "Ein Bild für das Titelblatt statt der gezeichneten Spirale, JPEG oder PNG. Seiten, die Tinte sparen, behalten die Spirale.",
         PatternColourway = "Dieselbe Reihenfolge in anderen Farben, eine Stückdatei; darf mehrmals angegeben werden.",
         PatternProof = "Wo eigene Texte nicht zum Stück passen:",
         PatternFound = "  {where}: {found}",

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Coilwright.Core.Settle.Solving;
 
 /// <summary>Which of the orders of elimination is taken.</summary>
@@ -51,6 +53,9 @@ internal static class Eliminations
         return new Elimination(order, sequence, Entries(neighbours, sizes, sequence));
     }
 
+    /// <summary>A sequence that was chosen before, with what it costs for other ties.</summary>
+    public static Elimination Again(Elimination before, int[][] neighbours, int[] sizes) => before with { Entries = Entries(neighbours, sizes, before.Sequence) };
+
     // Entries of the factor without making it: which rows each row reaches through the tree of elimination.
     private static long Entries(int[][] neighbours, int[] sizes, int[] sequence)
     {
@@ -78,30 +83,43 @@ internal static class Eliminations
     private static int[] FewestFirst(int[][] neighbours, int[] sizes)
     {
         var n = sizes.Length;
-        var ties = Array.ConvertAll(neighbours, list => new HashSet<int>(list));
-        var degree = new int[n];
-        var queue = new SortedSet<(int Degree, int Group)>();
+        // One bit for each other group: tying neighbours together is then an or of words.
+        const int Bits = 64;
+        var words = (n + Bits - 1) / Bits;
+        var (ties, degree) = (new ulong[n][], new int[n]);
         for (var g = 0; g < n; g++)
         {
-            foreach (var other in neighbours[g]) degree[g] += sizes[other];
-            queue.Add((degree[g], g));
+            ties[g] = new ulong[words];
+            foreach (var other in neighbours[g])
+            {
+                ties[g][other / Bits] |= 1UL << other;
+                degree[g] += sizes[other];
+            }
         }
         var sequence = new int[n];
         for (var k = 0; k < n; k++)
         {
-            var (_, g) = queue.Min;
-            queue.Remove((degree[g], g));
+            var g = 0;
+            for (var other = 1; other < n; other++)
+                if (degree[other] < degree[g]) g = other;
             sequence[k] = g;
-            foreach (var a in ties[g])
-            {
-                queue.Remove((degree[a], a));
-                ties[a].Remove(g);
-                degree[a] -= sizes[g];
-                foreach (var b in ties[g])
-                    if (b != a && ties[a].Add(b)) degree[a] += sizes[b];
-            }
-            foreach (var a in ties[g]) queue.Add((degree[a], a));
-            ties[g] = [];
+            degree[g] = int.MaxValue;
+            var of = ties[g];
+            for (var w = 0; w < words; w++)
+                for (var rest = of[w]; rest != 0; rest &= rest - 1)
+                {
+                    var a = w * Bits + BitOperations.TrailingZeroCount(rest);
+                    var on = ties[a];
+                    on[g / Bits] &= ~(1UL << g);
+                    degree[a] -= sizes[g];
+                    for (var v = 0; v < words; v++)
+                    {
+                        var fresh = of[v] & ~on[v];
+                        if (v == w) fresh &= ~(1UL << a);
+                        on[v] |= fresh;
+                        for (; fresh != 0; fresh &= fresh - 1) degree[a] += sizes[v * Bits + BitOperations.TrailingZeroCount(fresh)];
+                    }
+                }
         }
         return sequence;
     }

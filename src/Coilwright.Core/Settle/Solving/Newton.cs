@@ -52,7 +52,7 @@ public sealed record RestOptions
 
 /// <summary>Finds where a wire comes to rest: Newton's method on its energy, with a line search.</summary>
 /// <remarks>A step is taken with the true second slopes where they rise in every direction, which the pivots of the factor tell; elsewhere each element's falling directions are
-/// taken out. A step that would run bodies into each other is shortened, for there the energy is infinite.</remarks>
+/// taken out. A step that would run bodies into each other is shortened, for there the energy is infinite. What a step stretches by turning edges is taken out again with the same factor, before it is judged.</remarks>
 public sealed class Newton
 {
     private readonly IReadOnlyList<IEnergyTerm> _terms;
@@ -60,7 +60,11 @@ public sealed class Newton
     private readonly int[] _groupOf;
     private readonly Func<RodState, double[]>? _anglesOf;
     private readonly RestOptions _options;
+    // How often a step is mended at most, and how many of the longest trials are mended though they did not do. Our choice.
+    private const int MostMends = 4, MendedTrials = 2;
+
     private StiffnessMatrix? _matrix;
+    private Elimination? _order;
 
     /// <summary>Prepares it.</summary>
     /// <param name="terms">The parts of the energy.</param>
@@ -102,24 +106,25 @@ public sealed class Newton
             Direction(state, gradient, step);
             double slope = 0;
             for (var u = 0; u < n; u++) slope += gradient[u] * step[u];
-            var share = Math.Min(1, FurthestShare(state, step));
-            foreach (var term in _terms)
-                if (term is IContactTerm contact) share = contact.FurthestShare(state, step, share);
+            var share = FurthestFree(state, step);
             (RodState State, double Energy, double Residual)? taken = null;
             for (var halvings = 0; halvings < 50; halvings++, share /= 2)
             {
                 var trial = state.Moved(step, share);
                 var e = Energy(trial);
                 if (!double.IsFinite(e)) continue;
-                var noise = 1e-14 * (Math.Abs(e) + Math.Abs(energy)) + 1e-300;
-                var enough = e <= energy + 1e-4 * share * slope;
+                var noise = Noise(e, energy);
                 // Where the fall drowns in rounding the slopes tell.
-                if (!enough && Math.Abs(share * slope) > 1e3 * noise) continue;
+                var drowns = Math.Abs(share * slope) <= 1e3 * noise;
+                if (!Enough() && !drowns && halvings >= MendedTrials) continue;
                 Slopes(trial, next);
                 var left = ResidualOf(trial, next);
-                if (!enough && !(left < residual)) continue;
+                (trial, e, left) = Mended(trial, e, left, next);
+                if (!Enough() && !(drowns && left < residual)) continue;
                 taken = (trial, e, left);
                 break;
+
+                bool Enough() => e <= energy + 1e-4 * share * slope;
             }
             if (taken is not { } t) return Ended(state, steps, residual, energy, RestExit.NoProgress);
             stalled = t.Residual > 0.5 * residual && Math.Abs(slope) < 1e-13 * (Math.Abs(energy) + 1e-12) ? stalled + 1 : 0;
@@ -163,6 +168,39 @@ public sealed class Newton
         return matrix.Factor.Negative;
     }
 
+    private static double Noise(double energy, double other) => 1e-14 * (Math.Abs(energy) + Math.Abs(other)) + 1e-300;
+
+    // An edge that turns by a step is stretched by the square of it, and wire hardly stretches: its energy would have every step be short. Steps with the factor at hand take that out for a
+    // fraction of what a new one costs. The slopes at the state become those at the mended one.
+    private (RodState State, double Energy, double Residual) Mended(RodState state, double energy, double residual, double[] gradient)
+    {
+        var (right, step, slopes) = (new double[gradient.Length], new double[gradient.Length], new double[gradient.Length]);
+        for (var mends = 0; mends < MostMends && residual > _options.ResidualN; mends++)
+        {
+            for (var u = 0; u < right.Length; u++) right[u] = -gradient[u];
+            _matrix!.Solve(right, step);
+            var trial = state.Moved(step, FurthestFree(state, step));
+            var e = Energy(trial);
+            if (!(e <= energy + Noise(e, energy))) break;
+            Slopes(trial, slopes);
+            var left = ResidualOf(trial, slopes);
+            if (!(left < residual) && !(e < energy - Noise(e, energy))) break;
+            var slow = left > 0.5 * residual;
+            (state, energy, residual) = (trial, e, left);
+            slopes.AsSpan().CopyTo(gradient);
+            if (slow) break;
+        }
+        return (state, energy, residual);
+    }
+
+    private double FurthestFree(RodState state, double[] step)
+    {
+        var share = Math.Min(1, FurthestShare(state, step));
+        foreach (var term in _terms)
+            if (term is IContactTerm contact) share = contact.FurthestShare(state, step, share);
+        return share;
+    }
+
     // Bodies that have come near one another are ties that the matrix did not have.
     private bool Renewed(RodState state)
     {
@@ -202,7 +240,8 @@ public sealed class Newton
 
     private StiffnessMatrix Fill(RodState state, double[] scratch, bool convex)
     {
-        _matrix ??= new StiffnessMatrix([.. _terms.Select(t => t.Elements)], _isFixed, _groupOf, _anglesOf?.Invoke(state), _options.Order);
+        _matrix ??= new StiffnessMatrix([.. _terms.Select(t => t.Elements)], _isFixed, _groupOf, _anglesOf?.Invoke(state), _options.Order, _order);
+        _order = _matrix.Chosen;
         _matrix.Clear();
         Array.Clear(scratch);
         for (var t = 0; t < _terms.Count; t++) _terms[t].AddSlopes(state, scratch, _matrix.SinkOf(t, _terms[t].Elements), convex);

@@ -15,10 +15,12 @@ internal static class SmallMatrix
     {
         Span<double> a = stackalloc double[n * n], v = stackalloc double[n * n];
         m.CopyTo(a);
-        v.Clear();
-        for (var i = 0; i < n; i++) v[i * n + i] = 1;
         double scale = 0;
         foreach (var x in m) scale = Math.Max(scale, Math.Abs(x));
+        if (Rises(a, n, 1e-12 * scale)) return;
+        m.CopyTo(a);
+        v.Clear();
+        for (var i = 0; i < n; i++) v[i * n + i] = 1;
         for (var sweep = 0; sweep < 30; sweep++)
         {
             double off = 0;
@@ -39,6 +41,22 @@ internal static class SmallMatrix
             for (var r = 0; r < n; r++)
                 for (var c = 0; c < n; c++) m[r * n + c] += value * v[r * n + i] * v[c * n + i];
         }
+    }
+
+    // Whether it falls in no direction by more than rounding: it has a Cholesky factor once that is added. The matrix is used up.
+    private static bool Rises(Span<double> a, int n, double rounding)
+    {
+        for (var k = 0; k < n; k++)
+        {
+            var pivot = a[k * n + k] + rounding;
+            if (!(pivot > 0)) return false;
+            for (var r = k + 1; r < n; r++)
+            {
+                var factor = a[r * n + k] / pivot;
+                for (var c = k + 1; c <= r; c++) a[r * n + c] -= factor * a[c * n + k];
+            }
+        }
+        return true;
     }
 
     private static void Rotate(Span<double> a, Span<double> v, int n, int p, int q)

@@ -3,6 +3,9 @@ namespace Coilwright.Core.Settle.Solving;
 /// <summary>The second slopes of a sum of energy terms as one sparse matrix over the unknowns that are free, in the best order of elimination.</summary>
 public sealed class StiffnessMatrix
 {
+    // How much larger than when it was chosen the factor may become before another order is looked for, which costs as much as several factors. Our choice.
+    private const double MostGrowth = 1.3;
+
     private readonly int[] _place;
     private readonly int[][] _slots;
     private readonly int[] _columnStarts, _rows, _diagonal;
@@ -14,7 +17,8 @@ public sealed class StiffnessMatrix
     /// <param name="groupOf">For each unknown the group that it is eliminated with.</param>
     /// <param name="angles">Where each group stands round the arm, radians; null when there is no arm.</param>
     /// <param name="order">The order; null: the one with the smallest factor.</param>
-    public StiffnessMatrix(IReadOnlyList<IReadOnlyList<int[]>> terms, bool[] isFixed, int[] groupOf, double[]? angles, EliminationOrder? order = null)
+    /// <param name="before">What was chosen for much the same ties; taken again unless the factor has grown by too much since. Null: chosen anew.</param>
+    public StiffnessMatrix(IReadOnlyList<IReadOnlyList<int[]>> terms, bool[] isFixed, int[] groupOf, double[]? angles, EliminationOrder? order = null, Elimination? before = null)
     {
         var groups = groupOf.Length == 0 ? 0 : groupOf.Max() + 1;
         var members = new List<int>[groups];
@@ -23,7 +27,8 @@ public sealed class StiffnessMatrix
             if (!isFixed[u]) members[groupOf[u]].Add(u);
         var neighbours = Neighbours(terms, isFixed, groupOf, groups);
         int[] sizes = [.. members.Select(m => m.Count)];
-        Elimination = order is { } asked ? Eliminations.Of(asked, neighbours, sizes, angles) : Eliminations.Best(neighbours, sizes, angles);
+        if (before is not null && Eliminations.Again(before, neighbours, sizes) is var again && again.Entries <= MostGrowth * before.Entries) (Elimination, Chosen) = (again, before);
+        else Chosen = Elimination = order is { } asked ? Eliminations.Of(asked, neighbours, sizes, angles) : Eliminations.Best(neighbours, sizes, angles);
 
         _place = new int[groupOf.Length];
         Array.Fill(_place, -1);
@@ -43,6 +48,9 @@ public sealed class StiffnessMatrix
 
     /// <summary>The order of elimination.</summary>
     public Elimination Elimination { get; }
+
+    /// <summary>The order as it was chosen: for these ties or for some before.</summary>
+    public Elimination Chosen { get; }
 
     /// <summary>Unknowns that are free.</summary>
     public int Size { get; }

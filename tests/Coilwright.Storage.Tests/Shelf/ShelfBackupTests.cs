@@ -14,7 +14,7 @@ public sealed class ShelfBackupTests : IDisposable
     private static Fault NotRestored(RestoreAnswer answer) => Assert.IsType<RestoreAnswer.NotRestored>(answer).Why;
 
     [Fact]
-    public async Task What_was_backed_up_comes_back_with_every_state_name_trial_and_photo()
+    public async Task What_was_backed_up_comes_back_with_every_state_name_trial_photo_and_cover()
     {
         var shelf = _shelves.Empty();
         var id = Kept(await shelf.AddAsync(Boardwalk)).Id;
@@ -22,6 +22,7 @@ public sealed class ShelfBackupTests : IDisposable
         await shelf.NameAsync(id, 1, "first on the mat");
         byte[] jpeg = [0xFF, 0xD8, 0xFF, 1, 2, 3];
         var trial = Assert.IsType<TrialAnswer.Kept>(await shelf.AddTrialAsync(id, 1, "as it was", new Photo("image/jpeg", jpeg))).Now;
+        var cover = Assert.IsType<CoverAnswer.Kept>(await shelf.KeepCoverAsync(id, new Photo("image/jpeg", jpeg), isStill: true)).Now!;
         var file = Path.Combine(_shelves.NewFolder(), "everything.coilwright");
         Assert.Equal(1, Assert.IsType<BackupAnswer.Made>(await shelf.BackUpAsync(file)).Pieces);
         Assert.Single(Directory.GetFileSystemEntries(Path.GetDirectoryName(file)!)); // one file, nothing beside it
@@ -37,6 +38,9 @@ public sealed class ShelfBackupTests : IDisposable
         Assert.Equal(["first on the mat", null], (await other.HistoryAsync(id)).Select(step => step.Name));
         Assert.Equal(trial, Assert.Single(await other.TrialsAsync(id)));
         Assert.Equal(jpeg, (await other.PhotoAsync(trial.Id))!.Bytes.ToArray());
+        var there = (await other.CoverAsync(id))!;
+        Assert.Equal((cover.Id, true), (there.Id, there.IsStill));
+        Assert.Equal(jpeg, there.Photo.Bytes.ToArray());
         Assert.Equal(Boardwalk.Title, Kept(await other.UndoAsync(id, 2)).Piece.Title);
 
         // And what was there is not lost either.

@@ -279,7 +279,7 @@ public sealed class SqliteShelfTests : IDisposable
         using (var shelf = _shelves.Open(folder)) file = shelf.FilePath;
         using (var other = Other(file)) Ask(other, "PRAGMA user_version = 99");
         var why = NotOpened(folder);
-        Assert.Equal((FaultCodes.ShelfNewer, "99", "7"), (why.Code, why.Values["found"], why.Values["known"]));
+        Assert.Equal((FaultCodes.ShelfNewer, "99", "8"), (why.Code, why.Values["found"], why.Values["known"]));
         using var after = Other(file);
         Assert.Equal(99L, Ask(after, "PRAGMA user_version"));
     }

@@ -57,6 +57,7 @@ internal static class BenchServices
         services.AddSingleton<JobList>();
         services.AddHostedService(s => s.GetRequiredService<JobList>());
         services.AddSingleton<SheetMaker>();
+        services.AddSingleton<CoverDesk>();
         services.AddSingleton<ErrataMaker>();
         services.AddSingleton<Colourways>();
         services.AddSingleton<ExamplePieces>();
@@ -69,11 +70,12 @@ internal static class BenchServices
         services.AddScoped<PreferencesKeeper>();
     }
 
-    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, IStockLedger, IKeptLists, IMadeBook, IBeadTray, IShelfBackup
+    private static void AddShelf<T>(this IServiceCollection services, T shelf) where T : class, IPieceShelf, ITrialLog, ICovers, IStockLedger, IKeptLists, IMadeBook, IBeadTray, IShelfBackup
     {
         services.AddSingleton(_ => shelf);
         services.AddSingleton<IPieceShelf>(s => s.GetRequiredService<T>());
         services.AddSingleton<ITrialLog>(s => s.GetRequiredService<T>());
+        services.AddSingleton<ICovers>(s => s.GetRequiredService<T>());
         services.AddSingleton<IStockLedger>(s => s.GetRequiredService<T>());
         services.AddSingleton<IMadeBook>(s => s.GetRequiredService<T>());
         services.AddSingleton<IBeadTray>(s => s.GetRequiredService<T>());

@@ -181,6 +181,8 @@ export async function open(root) {
     back() {
       for (const choice of root.querySelectorAll('[name="coil-pose"]')) choice.checked = choice.value === root.dataset.pose;
     },
+    // On white, whatever light the page is in: it is for paper.
+    still: (width, height) => stage ? stage.still(width, height, 0, '#ffffff') : null,
     end() {
       stop.abort();
       stage?.end();

@@ -313,13 +313,13 @@ export class Stage {
     return [new Vector3(at.x, 0, at.z).normalize().dot(this.#camera.position.clone().setY(0).normalize())];
   }
 
-  /** A still picture of any size on the page's paper, drawn in tiles, from where it is looked at now, turned by so much. */
-  async still(width, height, turned = 0) {
+  /** A still picture of any size on the page's paper or another ground, drawn in tiles, from where it is looked at now, turned by so much. */
+  async still(width, height, turned = 0, ground = getComputedStyle(this.#box).backgroundColor) {
     const whole = document.createElement('canvas');
     [whole.width, whole.height] = [width, height];
     const paper = whole.getContext('2d');
     if (!paper) throw new Error('no picture of that size');
-    paper.fillStyle = getComputedStyle(this.#box).backgroundColor;
+    paper.fillStyle = ground;
     paper.fillRect(0, 0, width, height);
     const camera = this.#camera.clone();
     const from = this.#spherical();

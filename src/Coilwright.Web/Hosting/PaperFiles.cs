@@ -1,6 +1,7 @@
 using System.Globalization;
 using Coilwright.Core.Listings;
 using Coilwright.Documents;
+using Coilwright.Documents.Patterns;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Papers;
 
@@ -48,7 +49,16 @@ internal static class PaperFiles
         if (await Get<IPieceShelf>(http).OpenAsync(id, cancel) is not { } shelved) return null;
         var choice = SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm);
         var colourways = await Get<Colourways>(http).NamedAsync(shelved.Piece, choice.Colourways, cancel);
-        return (shelved.Piece.Title, await Get<SheetMaker>(http).OfAsync(DocumentKinds.Sold(colourways).Single(k => k.Name == kind), shelved, choice, cancel));
+        var (choiceNow, cover) = await CoveredAsync(id, choice, http, cancel);
+        return (shelved.Piece.Title, await Get<SheetMaker>(http).OfAsync(DocumentKinds.Sold(colourways, cover).Single(k => k.Name == kind), shelved, choiceNow, cancel));
+    }
+
+    // The cover that the piece has now, whichever one the address names: it may be another since.
+    private static async Task<(SheetChoice Choice, CoverPicture? Cover)> CoveredAsync(Guid id, SheetChoice choice, HttpContext http, CancellationToken cancel)
+    {
+        if (choice.Cover is null) return (choice, null);
+        var cover = await Get<ICovers>(http).CoverAsync(id, cancel);
+        return (choice with { Cover = cover?.Id }, await Get<CoverDesk>(http).PictureAsync(cover, cancel));
     }
 
     private static async Task<(string Title, MadePaper Made)?> ErrataAsync(Guid id, HttpContext http, CancellationToken cancel)
@@ -62,7 +72,8 @@ internal static class PaperFiles
     {
         if (await shelf.OpenAsync(id, cancel) is not { } shelved) return Results.NotFound();
         var choice = SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm);
-        var made = await maker.PackAsync(shelved, await colourways.NamedAsync(shelved.Piece, choice.Colourways, cancel), choice, cautions, cancel);
+        var (_, cover) = await CoveredAsync(id, choice, http, cancel);
+        var made = await maker.PackAsync(shelved, await colourways.NamedAsync(shelved.Piece, choice.Colourways, cancel), cover, choice, cautions, cancel);
         return made.Faults.IsEmpty ? Results.Bytes(made.Zip, "application/zip", PieceFiles.FileName(shelved.Piece.Title) + ".zip") : Results.NotFound();
     }
 

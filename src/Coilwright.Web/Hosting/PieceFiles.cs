@@ -8,7 +8,7 @@ using Coilwright.Wording;
 
 namespace Coilwright.Web.Hosting;
 
-/// <summary>What a piece gives as a file of its own: the piece itself to keep, a small picture of its rows, the photos of its trials.</summary>
+/// <summary>What a piece gives as a file of its own: the piece itself to keep, a small picture of its rows, the photos of its trials and the picture of its cover.</summary>
 internal static class PieceFiles
 {
     /// <summary>Adds the addresses.</summary>
@@ -17,6 +17,7 @@ internal static class PieceFiles
         routes.MapGet("/piece/{id:guid}/file", PieceAsync);
         routes.MapGet("/piece/{id:guid}/rows/{revision:long}.svg", RowsAsync);
         routes.MapGet("/trial/{id:guid}/photo", PhotoAsync);
+        routes.MapGet("/piece/{id:guid}/cover/{cover:guid}", CoverAsync);
     }
 
     private static async Task<IResult> PieceAsync(Guid id, IPieceShelf shelf, CancellationToken cancel) =>
@@ -40,6 +41,14 @@ internal static class PieceFiles
         if (await log.PhotoAsync(id, cancel) is not { } photo || !TrialRules.Of(photo).IsEmpty) return Results.NotFound();
         http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
         return Results.Bytes(photo.Bytes, photo.MediaType);
+    }
+
+    // Another cover has another address.
+    private static async Task<IResult> CoverAsync(Guid id, Guid cover, HttpContext http, ICovers covers, CancellationToken cancel)
+    {
+        if (await covers.CoverAsync(id, cancel) is not { } kept || kept.Id != cover || !CoverRules.Of(kept.Photo).IsEmpty) return Results.NotFound();
+        http.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+        return Results.Bytes(kept.Photo.Bytes, kept.Photo.MediaType);
     }
 
     /// <summary>A title as the name of a file on any system: no path, no signs that some system keeps for itself, not too long.</summary>

@@ -17,9 +17,12 @@ public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Langu
     /// <summary>What the written pattern shows as its colourways.</summary>
     public ImmutableArray<ColourwayState> Colourways { get; init; } = [];
 
+    /// <summary>The picture on the written pattern's cover, by the shelf's name for it; null has the coil drawn there.</summary>
+    public Guid? Cover { get; init; }
+
     /// <summary>The choice as the part of an address after the question mark.</summary>
     public string Query => string.Create(CultureInfo.InvariantCulture,
-        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&spare={Setup.InkSaving}&language={Language.Code}&units={Language.Units.Word()}{string.Concat(Colourways.Select(c => "&with=" + c.Text))}");
+        $"?wrist={WristMm:R}&paper={Setup.Paper.Name.ToLowerInvariant()}&large={Setup.LargePrint}&grey={Setup.Greyscale}&spare={Setup.InkSaving}&language={Language.Code}&units={Language.Units.Word()}{string.Concat(Colourways.Select(c => "&with=" + c.Text))}{(Cover is { } cover ? "&cover=" + cover.ToString("D") : "")}");
 
     /// <summary>Reads a choice. What is missing or not understood is as usual: an address can be typed by anyone.</summary>
     /// <param name="query">The part of an address after the question mark.</param>
@@ -39,6 +42,7 @@ public sealed record SheetChoice(double WristMm, PageSetup Setup, Language Langu
         return new SheetChoice(wrist, setup, (Languages.Find(query["language"].ToString()) ?? Languages.English).In(units))
         {
             Colourways = [.. query["with"].Select(ColourwayState.Read).OfType<ColourwayState>().Distinct().Take(MostColourways)],
+            Cover = Guid.TryParseExact(query["cover"], "D", out var cover) ? cover : null,
         };
 
         bool Is(string name, string value) => string.Equals(query[name], value, StringComparison.OrdinalIgnoreCase);

@@ -5,6 +5,7 @@ using Coilwright.Core.Listings;
 using Coilwright.Core.Pieces;
 using Coilwright.Documents;
 using Coilwright.Documents.Packs;
+using Coilwright.Documents.Patterns;
 using Coilwright.Storage;
 using Coilwright.Storage.Shelf;
 using Coilwright.Web.Bench;
@@ -68,7 +69,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
     }
 
     /// <summary>Everything to sell the piece's pattern with, made for its wearer's own wrist. Nothing of it is kept.</summary>
-    public async Task<MadePack> PackAsync(ShelvedPiece piece, ImmutableArray<Piece> colourways, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
+    public async Task<MadePack> PackAsync(ShelvedPiece piece, ImmutableArray<Piece> colourways, CoverPicture? cover, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
     {
         await _one.WaitAsync(cancel);
         try
@@ -78,6 +79,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
                 Listing = Listing.Of(reckoner.Reckon(piece, piece.Piece.Wearer.WristMm), cautions.SmallParts),
                 Sizes = SizesOf(piece),
                 Colourways = colourways,
+                Cover = cover,
                 Setup = choice.Setup,
                 Language = choice.Language,
                 Stem = PieceFiles.FileName(piece.Piece.Title),

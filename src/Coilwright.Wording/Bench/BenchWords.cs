@@ -120,6 +120,9 @@ public sealed record BenchWords
     /// <summary>The page of several alike.</summary>
     public required BatchPageWords Batch { get; init; }
 
+    /// <summary>Where a picture is put on the pattern's cover.</summary>
+    public required CoverWords Cover { get; init; }
+
     /// <summary>The page of the piece in space.</summary>
     public required CoilPageWords Coil { get; init; }
 

@@ -27,13 +27,16 @@ internal sealed class FigureFlow(Picture picture, string alt, double scale, bool
         }
         double width = picture.WidthMm * points, height = picture.HeightMm * points;
         var left = centred ? (room.Width - width) / 2 : 0;
+        // Beneath a picture in the middle its words begin where it does, unless they would need more lines there.
+        var inset = 0.0;
+        if (left > 0 && words is not null && caption?.Take(new Room(room.Width - left, double.MaxValue, true))?.Slab is { } beside && beside.Height <= words.Height) (words, inset) = (beside, left);
         var marks = ImmutableArray.CreateBuilder<PageMark>();
         marks.Add(new PageMark.Open(Tag.Figure) { Alt = alt, Area = new Area(left, 0, width, height) });
         marks.Add(new PageMark.Drawing(picture, left, 0, points, 0, picture.WidthMm));
         if (words is not null)
         {
             marks.Add(new PageMark.Open(Tag.Caption));
-            foreach (var mark in words.Marks) marks.Add(mark.Moved(0, height + beneath - words.Height));
+            foreach (var mark in words.Marks) marks.Add(mark.Moved(inset, height + beneath - words.Height));
             marks.Add(PageMark.Close.It);
         }
         marks.Add(PageMark.Close.It);

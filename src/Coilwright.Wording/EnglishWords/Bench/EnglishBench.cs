@@ -42,6 +42,7 @@ internal static class EnglishBench
         Shop = EnglishBenchShop.Make(),
         Making = EnglishBenchMaking.Make(),
         Coil = EnglishBenchCoil.Make(),
+        Cover = EnglishBenchCover.Make(),
         PhotoColour = EnglishBenchPhotoColour.Make(),
         Guide = EnglishBenchGuide.Make(),
         Selling = EnglishBenchSelling.Make(),

@@ -42,6 +42,7 @@ internal static class GermanBench
         Shop = GermanBenchShop.Make(),
         Making = GermanBenchMaking.Make(),
         Coil = GermanBenchCoil.Make(),
+        Cover = GermanBenchCover.Make(),
         PhotoColour = GermanBenchPhotoColour.Make(),
         Guide = GermanBenchGuide.Make(),
         Selling = GermanBenchSelling.Make(),

@@ -61,6 +61,8 @@ public static class KillCheck
         using var writer = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.KillWhileSaving.dll"), verb, place.Sort, place.Way])
         {
             RedirectStandardOutput = true,
+            // Killed, it would leave what it could be debugged by in the machine's temporary folder, three files for each.
+            Environment = { ["DOTNET_EnableDiagnostics"] = "0" },
         })!;
         var heard = new List<string>();
         var chance = new Random(kill);

@@ -140,7 +140,7 @@ export class Stage {
     this.#ground.position.y = low - 0.0004;
     this.#ground.scale.setScalar(r * 9);
     this.#blob.position.y = low - 0.0003;
-    this.#blob.scale.setScalar(reach * 2.5);
+    this.#blob.scale.setScalar(reach * 2.1);
     this.#sun.position.set(-1.5 * r, 2.6 * r, 2.2 * r);
     Object.assign(this.#sun.shadow.camera, { left: -2 * r, right: 2 * r, top: 2 * r, bottom: -2 * r, near: r * 0.5, far: r * 7 });
     this.#sun.shadow.camera.updateProjectionMatrix();

@@ -82,6 +82,7 @@ public sealed partial class DatabaseBenchTests
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Coilwright.Web.dll"), "--port", "0"]) { RedirectStandardError = true, RedirectStandardOutput = true };
         start.Environment[BenchOptions.DatabaseVariable] = server.ByPort("postgres");
         start.Environment["Logging__LogLevel__Default"] = "Trace";
+        start.Environment["DOTNET_EnableDiagnostics"] = "0";
         using var program = Process.Start(start)!;
         try
         {

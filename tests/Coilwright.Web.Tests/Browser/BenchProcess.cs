@@ -26,6 +26,8 @@ internal sealed class BenchProcess : IAsyncDisposable
         // What the environment says of addresses must not matter, and nothing may depend on development.
         start.Environment["ASPNETCORE_URLS"] = "http://0.0.0.0:1";
         start.Environment.Remove("ASPNETCORE_ENVIRONMENT");
+        // Killed, it would leave what it could be debugged by in the machine's temporary folder.
+        start.Environment["DOTNET_EnableDiagnostics"] = "0";
         _process = Process.Start(start)!;
         var said = await _process.StandardOutput.ReadLineAsync();
         Assert.Contains(Address.ToString().TrimEnd('/'), said, StringComparison.Ordinal);

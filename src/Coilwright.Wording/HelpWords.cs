@@ -45,6 +45,15 @@ public sealed record HelpWords
     /// <summary><c>--taper</c>.</summary>
     public required string Taper { get; init; }
 
+    /// <summary><c>--arm</c>: {known}.</summary>
+    public required string ArmHeld { get; init; }
+
+    /// <summary><c>--glb</c> of <c>settle</c>.</summary>
+    public required string SettleGlb { get; init; }
+
+    /// <summary>The run was stopped.</summary>
+    public required string Stopped { get; init; }
+
     /// <summary><c>--settled</c> of <c>reckon</c>.</summary>
     public required string Settled { get; init; }
 

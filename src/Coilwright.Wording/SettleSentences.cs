@@ -25,12 +25,13 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
     {
         if (settled is not { Worn: { } worn, Relaxed: { } relaxed }) yield break;
         yield return language.Sentence(_words.Worn, ("wristMm", settled.Request.WristMm), ("turns", language.Number(worn.Turns, 1)), ("perTurnMm", worn.WirePerTurnMm), ("insideMm", worn.InsideMm));
+        if (settled.Request.Pose != ArmPose.TopUp) yield return language.Sentence(_words.Posed, ("arm", _words.Arms[settled.Request.Pose]));
         yield return language.Sentence(_words.Bears, ("share", settled.BearingShare));
         var signs = SettleSigns.Of(settled, choices);
         if (settled.Widest is not { } widest) yield return _words.NoGaps;
         else if (!signs.Contains(SettleSign.Gapes)) yield return language.Sentence(_words.Close, ("gapMm", widest.GapMm));
         if (SettleSigns.MostTipped(settled) is { } most && !signs.Contains(SettleSign.Tips))
-            yield return language.Sentence(_words.Flat, ("angleDeg", settled.Beads[settled.Focal!.Value].AngleDeg), ("tipsDeg", most.TipsDeg));
+            yield return language.Sentence(_words.Flat, ("angleDeg", settled.Beads[settled.Focal!.Value].AngleDeg), ("tipsDeg", Math.Abs(most.TipsDeg)));
         yield return language.Sentence(_words.Relaxed, ("turns", language.Number(relaxed.Turns, 1)), ("insideMm", relaxed.InsideMm));
     }
 
@@ -75,8 +76,8 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
 
     private string Of(SettleSign sign) => sign switch
     {
-        SettleSign.Gapes when settled.Widest is { } gap => language.Sentence(_words.Gapes, ("gapMm", gap.GapMm), ("angleDeg", settled.Beads[gap.Bead].AngleDeg), ("number", gap.Bead + 1), ("bead", NameOf(gap.Bead))),
-        SettleSign.Tips when SettleSigns.MostTipped(settled) is { } most => language.Sentence(_words.Tips, ("angleDeg", settled.Beads[settled.Focal!.Value].AngleDeg), ("tipsDeg", most.TipsDeg), ("arm", _words.Arms[most.Pose])),
+        SettleSign.Gapes when settled.Widest is { } gap => language.Sentence(_words.Gapes, ("gapMm", gap.GapMm), ("overMm", choices.GapesOverMm), ("angleDeg", settled.Beads[gap.Bead].AngleDeg), ("number", gap.Bead + 1), ("bead", NameOf(gap.Bead))),
+        SettleSign.Tips when SettleSigns.MostTipped(settled) is { } most => language.Sentence(_words.Tips, ("angleDeg", settled.Beads[settled.Focal!.Value].AngleDeg), ("tipsDeg", Math.Abs(most.TipsDeg)), ("overDeg", choices.TipsOverDeg), ("arm", _words.Arms[most.Pose])),
         SettleSign.TooTight => language.Sentence(_words.TooTight, ("share", settled.StressMPa / settled.StrengthMPa)),
         SettleSign.TooLoose => language.Sentence(_words.TooLoose, ("roomMm", settled.Relaxed!.Value.InsideMm - settled.Request.WristMm)),
         _ => _words.Jumps,

@@ -24,6 +24,9 @@ public sealed record SettleWords
     /// <summary>Stops it.</summary>
     public required string Stop { get; init; }
 
+    /// <summary>It was stopped.</summary>
+    public required string Stopped { get; init; }
+
     /// <summary>The piece has changed since.</summary>
     public required string Older { get; init; }
 
@@ -42,13 +45,13 @@ public sealed record SettleWords
     /// <summary>No turn lies beside another.</summary>
     public required string NoGaps { get; init; }
 
-    /// <summary>The turns gape: {gapMm}, {angleDeg}, {number} and {bead} of the bead, counted from 1.</summary>
+    /// <summary>The turns gape: {gapMm}, over {overMm}, {angleDeg}, {number} and {bead} of the bead, counted from 1.</summary>
     public required string Gapes { get; init; }
 
     /// <summary>The focal sits flat: {angleDeg}, {tipsDeg} at most.</summary>
     public required string Flat { get; init; }
 
-    /// <summary>The focal tips: {angleDeg}, {tipsDeg} at most, {arm} for how the arm is held then.</summary>
+    /// <summary>The focal tips: {angleDeg}, {tipsDeg} at most, over {overDeg}, {arm} for how the arm is held then.</summary>
     public required string Tips { get; init; }
 
     /// <summary>Opened so far that it may keep the bend: {share} of the strength.</summary>
@@ -119,6 +122,9 @@ public sealed record SettleWords
 
     /// <summary>The focal with the arm held each way.</summary>
     public required string Stands { get; init; }
+
+    /// <summary>The arm was held otherwise than level with the top of the wrist up: {arm}.</summary>
+    public required string Posed { get; init; }
 
     /// <summary>Ways of holding the arm.</summary>
     public required FrozenDictionary<ArmPose, string> Arms { get; init; }

@@ -9,7 +9,7 @@ public class CancelTests
     public void Ctrl_C_while_it_waits_for_its_input_ends_with_130()
     {
         using var folder = new OwnFolder();
-        var process = Waiting(folder, out var held);
+        var process = Waiting(folder, "reckon", out var held);
         using (held)
         {
             TheProgram.Interrupt(process);
@@ -24,7 +24,7 @@ public class CancelTests
     {
         using var folder = new OwnFolder();
         Directory.CreateDirectory(folder["target"]);
-        var process = Waiting(folder, out var held, "--draw", Path.Combine(folder["target"], "rows.svg"), "--json");
+        var process = Waiting(folder, "reckon", out var held, "--draw", Path.Combine(folder["target"], "rows.svg"), "--json");
         using (var writer = new StreamWriter(held)) writer.Write(Pieces.Long(20_000));
         // It has its whole input from here on; reckoning 80,000 beads takes seconds, so it is in the middle of it.
         Thread.Sleep(300);
@@ -36,12 +36,27 @@ public class CancelTests
         Assert.Empty(Directory.GetFileSystemEntries(folder["target"]));
     }
 
+    [Fact]
+    public void Ctrl_C_while_it_settles_ends_with_130_and_one_line()
+    {
+        using var folder = new OwnFolder();
+        var process = Waiting(folder, "settle", out var held);
+        using (var writer = new StreamWriter(held)) writer.Write(File.ReadAllText(TheProgram.Example("tidewrack")));
+        // It has its whole input from here on; letting a focal down in all six ways takes seconds, so it is in the middle of it.
+        Thread.Sleep(300);
+        Assert.False(process.HasExited, "The run ended too soon to be interrupted: give it more to do.");
+        TheProgram.Interrupt(process);
+        var ran = TheProgram.Finish(process);
+        Assert.Equal((130, "Stopped.\n"), (ran.Code, ran.Error));
+        Assert.Empty(ran.OutBytes);
+    }
+
     /// <summary>A run that has opened a pipe as its piece and waits for what comes through it; the pipe is held open for writing.</summary>
-    private static Process Waiting(OwnFolder folder, out FileStream held, params string[] more)
+    private static Process Waiting(OwnFolder folder, string verb, out FileStream held, params string[] more)
     {
         var pipe = folder["pipe.piece.json"];
         using (var make = Process.Start("mkfifo", [pipe])) make.WaitForExit();
-        var process = TheProgram.StartInterruptible(["reckon", pipe, .. more]);
+        var process = TheProgram.StartInterruptible([verb, pipe, .. more]);
         // Opening a pipe for writing waits until the other side has opened it for reading.
         held = new FileStream(pipe, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
         return process;

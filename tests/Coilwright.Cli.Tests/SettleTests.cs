@@ -66,12 +66,54 @@ public class SettleTests
     [InlineData("--aspect", "0.1", "usage.share-form")]
     [InlineData("--aspect", "0,7", "usage.share-form")]
     [InlineData("--taper", "1", "usage.share-form")]
+    [InlineData("--arm", "hangng", "word.unknown")]
     [InlineData("--language", "xx", "word.unknown")]
     public void A_wrong_option_is_refused(string option, string value, string code)
     {
         var ran = TheProgram.Run("settle", TheProgram.Example("puddle-hop"), option, value, "--json");
         Assert.Equal(2, ran.Code);
         Assert.Equal(code, (string?)JsonNode.Parse(ran.Out)!["error"]!["code"]);
+    }
+
+    // Hanging or held up, what holds it from sliding pulls the other way.
+    [Fact]
+    public void The_arm_is_held_as_asked()
+    {
+        double Sliding(string arm, string told)
+        {
+            var answer = Schema.Valid(TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--arm", arm, "--json").Out);
+            Assert.Equal(told, (string?)answer["wrist"]!["arm"]);
+            return (double)answer["held"]!["slidingN"]!;
+        }
+        var (hanging, heldUp) = (Sliding("hanging", "hanging"), Sliding("held-up", "heldUp"));
+        Assert.True(hanging * heldUp < 0, $"{hanging} {heldUp}");
+        Assert.Contains("Worked out with the arm upright, the finishing end down.", TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--arm", "hanging").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_model_is_written_as_it_sits_and_not_where_it_does_not()
+    {
+        using var folder = new OwnFolder();
+        Assert.Equal(0, TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--glb", folder["sits.glb"]).Code);
+        var bytes = File.ReadAllBytes(folder["sits.glb"]);
+        // Magic and version of the format, then its JSON, which says how it is posed.
+        Assert.Equal("glTF"u8.ToArray(), bytes[..4]);
+        Assert.Contains("\"pose\":\"settled\"", System.Text.Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
+        // No steel is named in it.
+        File.WriteAllText(folder["plain.piece.json"], Pieces.Sound);
+        Assert.Equal(1, TheProgram.Run("settle", folder["plain.piece.json"], "--glb", folder["none.glb"]).Code);
+        Assert.False(File.Exists(folder["none.glb"]));
+        Assert.Equal(2, TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--glb", Path.Combine(folder.Path, "no", "such", "sits.glb")).Code);
+    }
+
+    [Fact]
+    public void What_settling_found_stands_among_the_notices()
+    {
+        var path = TheProgram.Example("tidewrack");
+        string[] Codes(params string[] more) => [.. ReckonSchema.Valid(TheProgram.Run(["reckon", path, "--json", .. more]).Out)["notices"]!.AsArray().Select(n => (string)n!["code"]!)];
+        // Its focal is drilled under its back, on a wire that lets it roll.
+        Assert.DoesNotContain("focal-tips", Codes());
+        Assert.Contains("focal-tips", Codes("--settled"));
     }
 
     [Fact]

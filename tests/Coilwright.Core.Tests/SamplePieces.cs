@@ -40,6 +40,8 @@ public static class SamplePieces
         BoreToleranceMm = 0.1,
         FewerTurnsFrom = 0.25,
         LooseFromMm = 15,
+        GapesOverMm = 2,
+        TipsOverDeg = 10,
         CurveFromMm = 138,
         CurveToMm = 198,
         CurveStepMm = 1,

@@ -94,6 +94,7 @@ public class DataFilesTests
         Assert.Equal((8, 0.4, 0.05, 400, 0.1), (c.LikenessColourWidth, c.LikenessAreaWidth, c.LikenessFloor, c.Shuffles, c.LeastOverShare));
         Assert.Equal((5, 8), (c.VanishDifference, c.GreyStep));
         Assert.Equal((20, 5, 0.1, 0.25, 15), (c.FocalWithinDeg, c.OverlapToleranceMm, c.BoreToleranceMm, c.FewerTurnsFrom, c.LooseFromMm));
+        Assert.Equal((2, 10), (c.GapesOverMm, c.TipsOverDeg));
         Assert.Equal((138, 198, 1, 0.5, 0.25), (c.CurveFromMm, c.CurveToMm, c.CurveStepMm, c.RulerErrorMm, c.MeasuredAbsurdShare));
         Assert.Equal((400, 200, 20, 0.7), (c.SpreadDraws, c.JudgedDraws, c.HeavyTurnG, c.StressShareFrom));
     }

@@ -49,7 +49,7 @@ internal static class Call
         }
         catch (OperationCanceledException)
         {
-            return ExitCodes.Cancelled;
+            return output.Stopped();
         }
 #pragma warning disable CA1031 // Do not catch general exception types: the last line of defence, which says so and ends with its own code
         catch (Exception e)

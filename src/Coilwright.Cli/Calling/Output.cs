@@ -46,6 +46,13 @@ internal sealed class Output(Language language, bool json)
         return code;
     }
 
+    /// <summary>Says that it was stopped, and gives back the exit code.</summary>
+    public int Stopped()
+    {
+        Complain(Language.Help.Stopped + "\n");
+        return ExitCodes.Cancelled;
+    }
+
     private static void Complain(string text)
     {
         try

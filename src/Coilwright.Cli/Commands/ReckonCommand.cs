@@ -73,6 +73,7 @@ internal static class ReckonCommand
         // Where no rest was found it is reckoned quickly, and the report says so.
         if (settled?.Worn is { } sits) request = request with { WornCircumferenceMm = sits.CircumferenceMm };
         var reckoned = Reckoning.Of(piece, known, request, cancel);
+        if (settled is not null) reckoned = SettledNotices.Among(reckoned, settled);
         byte[] drawing = draws
             ? Encoding.UTF8.GetBytes(SvgCanvas.Write(TurnRowsDrawing.Of(reckoned, new TurnRowsOptions { Language = language })))
             : [];

@@ -25,6 +25,7 @@ internal static class SettleJson
                 json.Mm("wristMm", s.Request.WristMm);
                 json.Ratio("aspect", s.Request.Aspect);
                 json.Ratio("taper", s.Request.Taper);
+                json.Text("arm", Words.Of(s.Request.Pose));
             }
             using (json.Object("solved"))
             {

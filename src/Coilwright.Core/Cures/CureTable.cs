@@ -49,6 +49,9 @@ public static class CureTable
         [NoticeCodes.NotApart] = WhyNoCure.HerChoice,
         [NoticeCodes.NotTogether] = WhyNoCure.HerChoice,
         [NoticeCodes.OtherEnd] = WhyNoCure.HerChoice,
+        [NoticeCodes.TurnsGape] = WhyNoCure.HerChoice,
+        [NoticeCodes.FocalTips] = WhyNoCure.HerChoice,
+        [NoticeCodes.OnAKnifesEdge] = WhyNoCure.HerChoice,
         [NoticeCodes.MeasuredDiffers] = WhyNoCure.NothingAmiss,
         [NoticeCodes.ChildCautions] = WhyNoCure.NothingAmiss,
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);

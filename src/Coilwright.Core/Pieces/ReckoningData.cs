@@ -84,6 +84,12 @@ public sealed record ReckoningChoices
     /// <summary>Room between coil and wrist from which a piece is said to hang loose, mm of circumference.</summary>
     public required double LooseFromMm { get; init; }
 
+    /// <summary>Room between a bead and the turn beside it, as a piece sits, beyond which its turns are said to gape, mm.</summary>
+    public required double GapesOverMm { get; init; }
+
+    /// <summary>How far a focal may tip, as a piece sits, before that is worth a notice, degrees.</summary>
+    public required double TipsOverDeg { get; init; }
+
     /// <summary>First wrist of the lining-up curve, mm.</summary>
     public required double CurveFromMm { get; init; }
 

@@ -109,6 +109,15 @@ public static class NoticeCodes
     /// <summary>The order begins or ends with another kind than it should: firstBead, lastBead; words group, end.</summary>
     public const string OtherEnd = "other-end";
 
+    /// <summary>As it sits its turns gape: gapMm, overMm, angleDeg, number (of the bead, from 1).</summary>
+    public const string TurnsGape = "turns-gape";
+
+    /// <summary>As it sits the focal tips, whichever way of holding the arm tips it the most: tipsDeg, overDeg, angleDeg.</summary>
+    public const string FocalTips = "focal-tips";
+
+    /// <summary>As it sits the least push makes it lie otherwise.</summary>
+    public const string OnAKnifesEdge = "on-a-knifes-edge";
+
     /// <summary>A child's piece: small parts, adult cuts and bends.</summary>
     public const string ChildCautions = "child-cautions";
 }

@@ -25,21 +25,15 @@ public enum SettleSign
 /// <summary>Judges how a piece lies.</summary>
 public static class SettleSigns
 {
-    /// <summary>From so much room between two turns one sees through, mm: half of a small bead. Our choice.</summary>
-    public const double GapesFromMm = 2;
-
-    /// <summary>From so far a focal is seen to tip, degrees: what makers straighten by hand. Common practice, no source.</summary>
-    public const double TipsFromDeg = 10;
-
     /// <summary>The signs, in the order of <see cref="SettleSign"/>; none where no rest was found.</summary>
     /// <param name="settled">How it lies.</param>
-    /// <param name="choices">Our choices: from what stress and from how much room there is something to mind.</param>
+    /// <param name="choices">Our choices: over what gap and tip, from what stress and from how much room there is something to mind.</param>
     public static ImmutableArray<SettleSign> Of(Settled settled, ReckoningChoices choices)
     {
         if (settled.Worn is null) return [];
         var signs = ImmutableArray.CreateBuilder<SettleSign>();
-        if (settled.Widest?.GapMm >= GapesFromMm) signs.Add(SettleSign.Gapes);
-        if (MostTipped(settled) is { } most && Math.Abs(most.TipsDeg) >= TipsFromDeg) signs.Add(SettleSign.Tips);
+        if (settled.Widest?.GapMm > choices.GapesOverMm) signs.Add(SettleSign.Gapes);
+        if (MostTipped(settled) is { } most && Math.Abs(most.TipsDeg) > choices.TipsOverDeg) signs.Add(SettleSign.Tips);
         if (settled.StressMPa >= choices.StressShareFrom * settled.StrengthMPa) signs.Add(SettleSign.TooTight);
         if (settled.Relaxed!.Value.InsideMm - settled.Request.WristMm >= choices.LooseFromMm) signs.Add(SettleSign.TooLoose);
         if (settled.OnEdge) signs.Add(SettleSign.Jumps);

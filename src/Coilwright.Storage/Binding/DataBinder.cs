@@ -107,6 +107,8 @@ internal static class DataBinder
             BoreToleranceMm = read.Number("boreToleranceMm", "mm", 0, 10),
             FewerTurnsFrom = read.Number("fewerTurnsFrom", "turn", 0, 10),
             LooseFromMm = read.Number("looseFromMm", "mm", 0, 200),
+            GapesOverMm = read.Number("gapesOverMm", "mm", 0, 100),
+            TipsOverDeg = read.Number("tipsOverDeg", "degree", 0, 180),
             CurveFromMm = read.Number("curveFromMm", "mm", 50, 400),
             CurveToMm = read.Number("curveToMm", "mm", 50, 400),
             CurveStepMm = read.Number("curveStepMm", "mm", 0.1, 100),
@@ -202,7 +204,7 @@ internal static class DataBinder
     {
         public static FieldSet Names { get; } = new("bearingShare", "wornBandWristMm", "wornBandLabelMm", "wornBandMeasuredMm", "leastAveragingMm",
             "linesUpFrom", "mixedUpTo", "showsByRole", "likenessColourWidth", "likenessAreaWidth", "likenessFloor", "vanishDifference", "greyStep", "shuffles", "leastOverShare",
-            "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "curveFromMm", "curveToMm", "curveStepMm",
+            "focalWithinDeg", "overlapToleranceMm", "boreToleranceMm", "fewerTurnsFrom", "looseFromMm", "gapesOverMm", "tipsOverDeg", "curveFromMm", "curveToMm", "curveStepMm",
             "spreadDraws", "judgedDraws", "heavyTurnG", "stressShareFrom", "rulerErrorMm", "freeRunReach", "sizeRunReach", "sameWireMm", "sameLoopShare",
             "keepOffcutLoops", "measuredAbsurdShare");
 

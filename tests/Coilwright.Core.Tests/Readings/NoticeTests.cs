@@ -383,6 +383,8 @@ public class NoticeTests
             NoticeCodes.FocalOffTop, NoticeCodes.FewerTurns, NoticeCodes.UnderOneTurn, NoticeCodes.HangsLoose, NoticeCodes.MeasuredDiffers,
             NoticeCodes.HeavyForItsTurns, NoticeCodes.StressNearStrength, NoticeCodes.ChildCautions, NoticeCodes.RunTooLong, NoticeCodes.TooClose,
             NoticeCodes.NotApart, NoticeCodes.NotTogether, NoticeCodes.OtherEnd,
+            // In SettledNoticesTests.
+            NoticeCodes.TurnsGape, NoticeCodes.FocalTips, NoticeCodes.OnAKnifesEdge,
         ];
         Assert.Equal(typeof(NoticeCodes).GetFields().Select(f => (string)f.GetValue(null)!).Order(StringComparer.Ordinal), tested.Order(StringComparer.Ordinal));
     }

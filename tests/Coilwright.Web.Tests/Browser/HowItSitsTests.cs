@@ -28,4 +28,32 @@ public sealed class HowItSitsTests(BenchInBrowser bench) : IClassFixture<BenchIn
         await Expect(page.Button("See how it sits now")).ToBeVisibleAsync();
         await Barriers.NoneAsync(page);
     }
+
+    // Its focal is drilled off its middle, on a wire that lets it roll: that stands among the notices once it was asked how it sits, with a way to the bead.
+    [Fact]
+    public async Task What_there_is_to_mind_of_it_stands_among_the_notices()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Examples.Tidewrack with { Title = "A focal that tips" }));
+        var tips = page.Locator(".notices").GetByText("tips by more than");
+        await Expect(tips).ToHaveCountAsync(0);
+        await page.Button("See how it sits").ClickAsync();
+        await Expect(tips).ToBeVisibleAsync(Patient);
+        await page.Locator(".notice").Filter(new() { HasText = "tips by more than" }).GetByRole(AriaRole.Button).ClickAsync();
+        await Expect(page.Locator(".selection-bar")).ToContainTextAsync("Drilled stone");
+    }
+
+    [Fact]
+    public async Task It_can_be_stopped_and_asked_again()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Examples.Tidewrack with { Title = "Stopped while it settles" }));
+        await page.Button("See how it sits").ClickAsync();
+        await page.Button("Stop").ClickAsync();
+        await Expect(page.Locator(".sits").GetByText("Stopped.")).ToBeVisibleAsync();
+        await Expect(page.Button("See how it sits")).ToBeVisibleAsync();
+        await Expect(page.Locator(".sits").GetByText("of its beads touch the wrist")).ToHaveCountAsync(0);
+    }
 }

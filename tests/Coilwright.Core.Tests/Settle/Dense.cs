@@ -15,8 +15,12 @@ public sealed class Dense(IReadOnlyList<int[]> elements, int unknowns) : IHessia
             for (var c = 0; c < dofs.Length; c++) Matrix[dofs[r], dofs[c]] += matrix[r * dofs.Length + c];
     }
 
+    // How often a step is halved at most. Two differences that agree are told from two that do not by a tenth of what is allowed.
+    private const int MostHalvings = 8;
+
     /// <summary>Holds a term's slopes and second slopes against central differences of its energy and of its slopes.</summary>
-    /// <remarks>Sixth order: the difference's own error is about (h / edge)^6, 1e-12 at h = 0.01 on edges near 1, and rounding is 1e-16 / h. Slopes after a
+    /// <remarks>Sixth order: the difference's own error is about (h / edge)^6, 1e-12 at h = 0.01 on edges near 1, and rounding is 1e-16 / h. Where a second slope jumps between the outermost points (a hinge that goes over
+    /// from its inner to its outer side) no order helps, but a shorter step that does not reach that far: it is halved until two differences in a row agree. Slopes after a
     /// step are told in directions carried there; what that turns is antisymmetric, so the mean of the matrix and its mirror image is compared.</remarks>
     public static void AgreesWithDifferences(IEnergyTerm term, RodState state, double h, double tolerance)
     {
@@ -26,29 +30,40 @@ public sealed class Dense(IReadOnlyList<int[]> elements, int unknowns) : IHessia
         term.AddSlopes(state, gradient, sink, false);
         var scale = 1e-12 + Enumerable.Range(0, n).Max(u => Math.Abs(gradient[u]));
         var differences = new double[n, n];
-        double stiff = 1e-12;
+        var stiff = Enumerable.Range(0, n).Max(u => Enumerable.Range(0, n).Max(v => Math.Abs(sink.Matrix[u, v]))) + 1e-12;
         for (var u = 0; u < n; u++)
         {
             var step = new double[n];
             step[u] = 1;
-            Near.Equal(Sixth(k => term.Value(state.Moved(step, k * h))) / h, gradient[u], tolerance * scale, $"slope of unknown {u}");
-            double[] Slopes(int k)
+            Near.Equal(Difference(by => [term.Value(state.Moved(step, by))], h, tolerance * scale)[0], gradient[u], tolerance * scale, $"slope of unknown {u}");
+            var column = Difference(by =>
             {
                 var g = new double[n];
-                term.AddSlopes(state.Moved(step, k * h), g, null, false);
+                term.AddSlopes(state.Moved(step, by), g, null, false);
                 return g;
-            }
-            double[][] at = [Slopes(-3), Slopes(-2), Slopes(-1), Slopes(1), Slopes(2), Slopes(3)];
-            for (var v = 0; v < n; v++)
-            {
-                differences[v, u] = Sixth(k => at[k < 0 ? k + 3 : k + 2][v]) / h;
-                stiff = Math.Max(stiff, Math.Abs(differences[v, u]));
-            }
+            }, h, tolerance * stiff);
+            for (var v = 0; v < n; v++) differences[v, u] = column[v];
         }
         for (var u = 0; u < n; u++)
             for (var v = 0; v < n; v++)
                 Near.Equal((differences[u, v] + differences[v, u]) / 2, sink.Matrix[u, v], tolerance * stiff, $"second slope of unknowns {u}, {v}");
     }
 
-    private static double Sixth(Func<int, double> f) => (45 * (f(1) - f(-1)) - 9 * (f(2) - f(-2)) + f(3) - f(-3)) / 60;
+    private static double[] Difference(Func<double, double[]> f, double h, double allowed)
+    {
+        var before = Sixth(f, h);
+        for (var halvings = 0; ; halvings++)
+        {
+            h /= 2;
+            var now = Sixth(f, h);
+            if (halvings == MostHalvings || now.Zip(before, (a, b) => Math.Abs(a - b)).Max() <= 0.1 * allowed) return now;
+            before = now;
+        }
+    }
+
+    private static double[] Sixth(Func<double, double[]> f, double h)
+    {
+        double[][] at = [f(-3 * h), f(-2 * h), f(-h), f(h), f(2 * h), f(3 * h)];
+        return [.. Enumerable.Range(0, at[0].Length).Select(v => (45 * (at[3][v] - at[2][v]) - 9 * (at[4][v] - at[1][v]) + at[5][v] - at[0][v]) / (60 * h))];
+    }
 }

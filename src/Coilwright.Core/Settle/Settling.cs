@@ -73,6 +73,9 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     // A residual within this is rest, N: a thousandth of what a small bead weighs. Our choice.
     private const double RestN = 1e-6;
 
+    // How often the last stage is begun anew where it ended, until the hair's hold is within that too. Our choice.
+    private const int MostLets = 20;
+
     // The arm lies along y.
     private static readonly Point3 Arm = new(0, 1, 0);
 
@@ -89,17 +92,24 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         if (size.Turns < LeastTurns) return blank with { Reason = SettleReason.FallsOff, Relaxed = size };
         var (radius, pitch) = Start();
         var angle = blank.Quick.AngleDegAt(blank.Quick.BeadMiddleMm(held)) * Math.PI / 180;
-        Resting worn = null!;
-        foreach (var wider in Wider)
-        {
-            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, _request.Pose, Stages, 400);
-            if (worn.Reason != SettleReason.BeadsTooThick) break;
-        }
+        var worn = FromHelix(held, angle, _request.Pose);
         var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = (radius, pitch), ResidualN = worn.ResidualN, Relaxed = size };
         if (worn.Reason is { } reason) return Failed(done, reason);
         // Nothing rubs, so what does not go round the arm is gone.
         if (SizeOf(worn.State, Arm).Turns < LeastTurns) return Failed(done, SettleReason.FallsOff);
         return Answers(done, worn, held);
+    }
+
+    private Resting FromHelix(int held, double angle, ArmPose pose)
+    {
+        var (radius, pitch) = Start();
+        Resting worn = null!;
+        foreach (var wider in Wider)
+        {
+            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, pose, Stages, 400);
+            if (worn.Reason != SettleReason.BeadsTooThick) break;
+        }
+        return worn;
     }
 
     private static Settled Failed(Settled blank, SettleReason? reason) =>
@@ -189,14 +199,25 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             var row = new RowTerm(strung.Hinges, strung.Nodes, barrier);
             var turns = TurnsOf(barrier);
             var wrist = new WristTerm(strung.Balls, _wrist, barrier);
-            IEnergyTerm[] terms = [.. WireOf(stages[s]), row, turns, wrist, weight, turning, sliding, new HairTerm(state, HairNPerMm, HairNmmPerRad)];
+            IEnergyTerm[] acting = [.. WireOf(stages[s]), row, turns, wrist, weight, turning, sliding];
             var isLast = s == stages.Length - 1;
-            if (Look(terms, new bool[state.Unknowns], state, isLast ? RestN / 10 : 1e-4, mostSteps) is not { } rest)
-                return new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), double.PositiveInfinity, false, SettleReason.BeadsTooThick);
-            steps.Add(rest.Steps);
-            state = rest.State;
-            SettleReason? reason = rest.ResidualN <= (isLast ? RestN : 1e-2) ? null : ReasonOf(rest);
-            last = new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), rest.ResidualN, rest.Falling > 0, reason);
+            var (took, left) = (0, 0.0);
+            RestResult rest;
+            for (var lets = 0; ; lets++)
+            {
+                var hair = new HairTerm(state, HairNPerMm, HairNmmPerRad);
+                if (Look([.. acting, hair], new bool[state.Unknowns], state, isLast ? RestN / 10 : 1e-4, mostSteps) is not { } found)
+                    return new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), double.PositiveInfinity, false, SettleReason.BeadsTooThick);
+                (rest, state, took) = (found, found.State, took + found.Steps);
+                // What the hair holds pulls as well: without it that much more is left.
+                left = rest.ResidualN + hair.MostN(state, strung.StrungRadiusMm);
+                if (!isLast || left <= RestN || rest.ResidualN > RestN || lets == MostLets) break;
+            }
+            steps.Add(took);
+            SettleReason? reason = rest.ResidualN > (isLast ? RestN : 1e-2) ? ReasonOf(rest)
+                // However often it is let go it goes further: only the hair keeps it on.
+                : isLast && left > RestN ? SettleReason.FallsOff : null;
+            last = new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), isLast ? left : rest.ResidualN, rest.Falling > 0, reason);
             if (reason is not null) break;
         }
         return last!;
@@ -360,16 +381,19 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         return most;
     }
 
-    // Held each way in turn, each from the shape as worn, with bodies let apart again first, since they slide while they press: how the focal stands.
+    // Held each way in turn: how the focal stands. Each from the shape as worn, with bodies let apart again first, since they slide while they press; where that leads nowhere, from a wide helix.
     private ImmutableArray<FocalStand> Stands(Resting worn, int focal)
     {
-        var stands = ImmutableArray.CreateBuilder<FocalStand>();
-        var level = _request.Pose == ArmPose.TopUp ? worn : Rest(worn.State, focal, ArmPose.TopUp, Stages, 400);
-        foreach (var pose in Enum.GetValues<ArmPose>())
+        var place = worn.State.Positions[focal];
+        Resting RestOf(ArmPose pose)
         {
-            var rest = pose == ArmPose.TopUp ? level : pose == _request.Pose ? worn : Rest(worn.State, focal, pose, Stages, 400);
-            stands.Add(StandOf(rest, level, focal, pose));
+            if (pose == _request.Pose) return worn;
+            var rest = Rest(worn.State, focal, pose, Stages, 400);
+            return rest.Reason is null ? rest : FromHelix(focal, Math.Atan2(place.X, place.Z), pose);
         }
+        var stands = ImmutableArray.CreateBuilder<FocalStand>();
+        var level = RestOf(ArmPose.TopUp);
+        foreach (var pose in Enum.GetValues<ArmPose>()) stands.Add(StandOf(pose == ArmPose.TopUp ? level : RestOf(pose), level, focal, pose));
         return stands.ToImmutable();
     }
 

@@ -4,8 +4,8 @@ using Coilwright.Core.Settle.Solving;
 namespace Coilwright.Core.Settle.Loads;
 
 /// <summary>A hair's hold on every node and every roll at where they are as a stage begins, so that what nothing holds does not wander.</summary>
-/// <remarks>A bead that touches nothing may stand at any roll, a loose coil may stand askew round the arm at no cost. The next stage begins where this one ended, so
-/// that what is left of it in the end is nought but for rounding.</remarks>
+/// <remarks>A bead that touches nothing may stand at any roll, a loose coil may stand askew round the arm at no cost. Each stage begins where the one before ended,
+/// and the last is begun anew until hardly anything is held.</remarks>
 public sealed class HairTerm : IEnergyTerm
 {
     private readonly RodState _from;
@@ -27,6 +27,15 @@ public sealed class HairTerm : IEnergyTerm
 
     /// <inheritdoc/>
     public IReadOnlyList<int[]> Elements { get; }
+
+    /// <summary>The most that it holds anything with, N; moments over a reach.</summary>
+    public double MostN(RodState state, double reachMm)
+    {
+        double most = 0;
+        for (var i = 0; i < state.Positions.Length; i++) most = Math.Max(most, _perMm * (state.Positions[i] - _from.Positions[i]).Length);
+        for (var r = 0; r < state.Rolls.Length; r++) most = Math.Max(most, _perRad * Math.Abs(state.Rolls[r] - _from.Rolls[r]) / reachMm);
+        return most;
+    }
 
     /// <inheritdoc/>
     public double Value(RodState state)

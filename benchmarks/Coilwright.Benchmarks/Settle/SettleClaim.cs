@@ -18,22 +18,26 @@ public static class SettleClaim
 
     public static Claim Claim { get; } = new("settle", "How it sits: against a library's minimiser, its order of elimination against the wire's own, contact against none, and how the wire alone grows.", Measure);
 
+    private const int GrownEdges = 3200, GrownTurns = 4;
+
     private static Verdict[] Measure(int rounds)
     {
-        List<double> library = [], order = [], contact = [], growth = [];
+        List<double> library = [], order = [], ofTwenty = [], contact = [], growth = [];
         // Once through everything small, so that neither side is charged for being compiled.
         _ = (Library(24, 50), Order(2, 20), Contact(2, 20), Alone(50));
         for (var round = 0; round < rounds; round++)
         {
             library.Add(Library(120, 1000));
-            order.Add(Order(20, 160));
+            order.Add(Order(GrownTurns, GrownEdges / GrownTurns, 16));
+            ofTwenty.Add(Order(20, 160));
             contact.Add(Contact(4, 50));
-            growth.Add(Math.Log(Alone(3200) / Alone(200)) / Math.Log(16));
+            growth.Add(Math.Log(Alone(GrownEdges) / Alone(200)) / Math.Log(16));
         }
         return
         [
             new Verdict("library's BFGS / own, same energy and force left, 120 edges", library, Promise.AtLeast, 20),
-            new Verdict("factoring along the wire / in the order taken, 3,200 edges in 20 turns", order, Promise.AtLeast, 50),
+            new Verdict("factoring along the wire / in the order taken, 200 balls of 4 mm in 4 turns that touch, 3,200 edges", order, Promise.AtLeast, 50),
+            new Verdict("the same in 20 turns, a ball on each edge", ofTwenty, Promise.AtLeast, null),
             new Verdict("with turns that touch / without, 200 edges in 4 turns", contact, Promise.AtMost, 8),
             new Verdict("exponent by which the wire alone grows from 200 to 3,200 edges in 4 turns", growth, Promise.AtMost, 1.3),
         ];
@@ -119,14 +123,14 @@ public static class SettleClaim
 
     private static double[] Angles(RodState state) => Array.ConvertAll(state.Positions, p => Math.Atan2(p.X, p.Z));
 
-    private static TurnsTerm Touching(int turns, int edges, double ball, double width) =>
-        new([.. Enumerable.Range(0, edges).Select(e => new Ball(e, 0.5, 0, 0, ball))], [.. Enumerable.Range(0, edges).Select(e => 2 * Math.PI * Radius * turns * (e + 0.5) / edges)], Math.PI * Radius, new ContactBarrier(1e-3, width));
+    private static TurnsTerm Touching(int turns, int edges, double ball, double width, int every = 1) =>
+        new([.. Enumerable.Range(0, edges / every).Select(b => new Ball(every * b, 0.5, 0, 0, ball))], [.. Enumerable.Range(0, edges).Select(e => 2 * Math.PI * Radius * turns * (e + 0.5) / edges)], Math.PI * Radius, new ContactBarrier(1e-3, width));
 
-    private static double Order(int turns, int perTurn)
+    private static double Order(int turns, int perTurn, int every = 1)
     {
         var edges = turns * perTurn;
         var (model, state) = (Model(turns, edges), Helix(Radius, 4.1, turns, edges));
-        var touching = Touching(turns, edges, 2, 0.5);
+        var touching = Touching(turns, edges, 2, 0.5, every);
         touching.Renew(state);
         IEnergyTerm[] terms = [new BendTerm(model), new StretchTerm(model), touching];
         double Factored(EliminationOrder? order)
@@ -134,11 +138,17 @@ public static class SettleClaim
             var matrix = new StiffnessMatrix([.. terms.Select(t => t.Elements)], Held(state, false), Newton.GroupsOf(state), Angles(state), order);
             var scratch = new double[state.Unknowns];
             for (var t = 0; t < terms.Length; t++) terms[t].AddSlopes(state, scratch, matrix.SinkOf(t, terms[t].Elements), true);
+            // Once beforehand, so that its memory is there, then the quickest of ten: one takes but some milliseconds.
             matrix.Fill(1e-9);
-            var clock = Stopwatch.StartNew();
-            matrix.Fill(1e-9);
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{matrix.Elimination.Order}: {matrix.Elimination.Entries} entries, {clock.Elapsed.TotalMilliseconds:0} ms"));
-            return clock.Elapsed.TotalSeconds;
+            var took = double.PositiveInfinity;
+            for (var k = 0; k < 10; k++)
+            {
+                var clock = Stopwatch.StartNew();
+                matrix.Fill(1e-9);
+                took = Math.Min(took, clock.Elapsed.TotalSeconds);
+            }
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{matrix.Elimination.Order}: {matrix.Elimination.Entries} entries, {took * 1000:0.0} ms"));
+            return took;
         }
         return Factored(EliminationOrder.Natural) / Factored(null);
     }

@@ -57,7 +57,7 @@ public partial class GuidesTests
         {
             var b = language.Bench;
             HashSet<string> names = [b.Pieces.Heading, b.History.Heading, b.Coil.Heading, language.Palette.Heading, language.Ideas.Heading, language.Sizes.Heading, b.Tray.Heading, b.Stock.Heading, b.Shop.Heading, b.Cut.Heading, b.Kit.Heading,
-                b.Stringing.Heading, b.Price.Heading, b.Frame.Pieces];
+                b.Stringing.Heading, b.Price.Heading, b.Frame.Pieces, b.PatternPaper.Heading];
             foreach (var chapter in Manual.In(language).Chapters)
                 foreach (Match bold in Bold().Matches(chapter.Html))
                     Assert.True(names.Contains(bold.Groups[1].Value), $"{language.Code}, {chapter.Name}: {bold.Groups[1].Value}");

@@ -66,6 +66,9 @@ public static class TrialRules
     /// <summary>Largest photo, in bytes: above what a telephone's camera makes, and below what would choke a backup.</summary>
     public const int MostPhotoBytes = 16 * 1024 * 1024;
 
+    /// <summary>The same, as it is said.</summary>
+    public const string MostPhoto = "16 MB";
+
     /// <summary>The kinds of photo that are taken. Drawings with scripts in them are none.</summary>
     public static ImmutableSortedSet<string> MediaTypes { get; } = ["image/jpeg", "image/png", "image/webp"];
 
@@ -80,7 +83,7 @@ public static class TrialRules
     public static ImmutableArray<Fault> OfReason(string? because) => because is null ? [] : PieceRules.OfText("droppedBecause", because, mayBeEmpty: true);
 
     /// <summary>What is wrong with a photo's size, in bytes; null when nothing is.</summary>
-    public static Fault? OfSize(long bytes) => bytes > MostPhotoBytes ? Fault.Of(FaultCodes.PhotoTooLarge, "photo", "", ("max", "16 MB")) : null;
+    public static Fault? OfSize(long bytes) => bytes > MostPhotoBytes ? Fault.Of(FaultCodes.PhotoTooLarge, "photo", "", ("max", MostPhoto)) : null;
 
     /// <summary>What is wrong with a photo.</summary>
     public static ImmutableArray<Fault> Of(Photo photo)

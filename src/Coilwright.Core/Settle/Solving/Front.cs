@@ -11,10 +11,12 @@ internal sealed class Front
 {
     // Columns that are eliminated at a time: their part of four rows stays in the nearest memory. Our choice.
     private const int Most = 32;
+    // A front so small is eliminated by fewer at a time: what is done number by number grows with their cube. Our choice.
+    private const int SmallRows = 64, Few = 8;
     private const int Lanes = 4, TileRows = 4, TileColumns = 8;
 
     private readonly double[] _values, _strip, _above;
-    private readonly double[] _pivots = new double[Most];
+    private readonly double[] _pivots = new double[Most], _shares = new double[Most];
 
     /// <summary>Makes room for fronts of up to so many rows.</summary>
     public Front(int mostRows)
@@ -25,13 +27,18 @@ internal sealed class Front
     }
 
     /// <summary>How far apart two rows of a front with so many rows stand: tiles may reach over its end.</summary>
-    public static int Width(int rows) => (rows + Most + TileColumns) & -TileColumns;
+    public static int Width(int rows) => (rows + 2 * (TileColumns - 1)) & -TileColumns;
 
     /// <summary>Its numbers: a row after <see cref="Width"/>.</summary>
     public double[] Values => _values;
 
     /// <summary>Empties it.</summary>
-    public void Clear(int rows) => Array.Clear(_values, 0, ((rows + TileRows - 1) & -TileRows) * Width(rows));
+    public void Clear(int rows)
+    {
+        var width = Width(rows);
+        // Rows are gone through by four: the last four to their end.
+        for (var r = 0; r < ((rows + TileRows - 1) & -TileRows); r++) _values.AsSpan(r * width, Math.Min(r + 1, rows)).Clear();
+    }
 
     /// <summary>Adds the rows that an eliminated block leaves.</summary>
     /// <param name="rows">Rows of this front.</param>
@@ -73,9 +80,10 @@ internal sealed class Front
     public int Eliminate(int rows, int columns, double leastPivot, Span<double> diagonal)
     {
         var replaced = 0;
-        for (var from = 0; from < columns; from += Most)
+        var most = rows <= SmallRows ? Few : Most;
+        for (var from = 0; from < columns; from += most)
         {
-            var count = Math.Min(Most, columns - from);
+            var count = Math.Min(most, columns - from);
             replaced += EliminateBlock(rows, from, count, leastPivot);
             _pivots.AsSpan(0, count).CopyTo(diagonal[from..]);
         }
@@ -85,15 +93,17 @@ internal sealed class Front
     private int EliminateBlock(int rows, int from, int count, double leastPivot)
     {
         var (width, replaced) = (Width(rows), 0);
-        Array.Clear(_above);
+        // What stands above the block's diagonal is read by fours: noughts where there is nothing.
+        var whole = (count + Lanes - 1) & -Lanes;
+        for (var k = 0; k < count; k++) _above.AsSpan(k * Most, whole).Clear();
         // The block's own rows, each from those above it.
         for (var i = 0; i < count; i++)
         {
-            var row = _values.AsSpan((from + i) * width + from, Most);
+            var row = _values.AsSpan((from + i) * width + from, count);
             for (var k = 0; k < i; k++)
             {
                 var value = row[k];
-                var entry = value / _pivots[k];
+                var entry = value * _shares[k];
                 _above[k * Most + i] = entry;
                 for (var j = k + 1; j <= i; j++) row[j] -= value * _above[k * Most + j];
                 row[k] = entry;
@@ -103,7 +113,7 @@ internal sealed class Front
                 row[i] = leastPivot > 0 ? leastPivot : double.Epsilon;
                 replaced++;
             }
-            _pivots[i] = row[i];
+            (_pivots[i], _shares[i]) = (row[i], 1 / row[i]);
         }
         var end = from + count;
         if (end == rows) return replaced;
@@ -145,11 +155,11 @@ internal sealed class Front
         }
         for (var k = 0; k < count; k++)
         {
-            var pivot = _pivots[k];
-            Unsafe.Add(ref first, k) /= pivot;
-            Unsafe.Add(ref second, k) /= pivot;
-            Unsafe.Add(ref third, k) /= pivot;
-            Unsafe.Add(ref fourth, k) /= pivot;
+            var share = _shares[k];
+            Unsafe.Add(ref first, k) *= share;
+            Unsafe.Add(ref second, k) *= share;
+            Unsafe.Add(ref third, k) *= share;
+            Unsafe.Add(ref fourth, k) *= share;
         }
     }
 

@@ -20,7 +20,11 @@ public readonly record struct HingeSides(double Outer, double Side, int Angle)
 /// <param name="LeverMm">From the wire to where they touch, mm, above 0.</param>
 /// <param name="Before">The bead before.</param>
 /// <param name="After">The bead after.</param>
-public readonly record struct Hinge(int Node, double MostBend, double LeverMm, HingeSides Before, HingeSides After);
+public readonly record struct Hinge(int Node, double MostBend, double LeverMm, HingeSides Before, HingeSides After)
+{
+    /// <summary>Whether both are round about their hole.</summary>
+    public bool IsRound => Before == HingeSides.Round && After == HingeSides.Round;
+}
 
 /// <summary>Keeps neighbours along the row apart: they hinge on their inner edges, which limits how much the wire can bend there.</summary>
 /// <remarks>
@@ -66,17 +70,19 @@ public sealed class RowTerm : IEnergyTerm
     public double GapMm(RodState state, int hinge)
     {
         var h = _hinges[hinge];
+        var smooth = SmoothShare * h.MostBend;
+        if (h.IsRound) return Gap(h, smooth, new RoundHinge(state, h.Node, smooth).Counts);
         var bend = new NodeBend(state, h.Node);
         if (!(bend.Chi > 1e-6)) return double.NegativeInfinity;
-        var smooth = SmoothShare * h.MostBend;
         double Counts(HingeSides sides, int edge)
         {
             var (of, on) = Bends(state, bend, edge, sides);
             return Math.Sqrt(Weight(sides, of) * of * of + sides.Side * sides.Side * on * on + smooth * smooth);
         }
-        var counts = 0.5 * (Counts(h.Before, state.EdgeBefore(h.Node)) + Counts(h.After, h.Node));
-        return h.LeverMm * (Math.Sqrt(h.MostBend * h.MostBend + smooth * smooth) - counts);
+        return Gap(h, smooth, 0.5 * (Counts(h.Before, state.EdgeBefore(h.Node)) + Counts(h.After, h.Node)));
     }
+
+    private static double Gap(in Hinge hinge, double smooth, double counts) => hinge.LeverMm * (Math.Sqrt(hinge.MostBend * hinge.MostBend + smooth * smooth) - counts);
 
     /// <summary>What two neighbours push each other with, N.</summary>
     public double ForceN(RodState state, int hinge) => _barrier.ForceN(GapMm(state, hinge));
@@ -101,6 +107,11 @@ public sealed class RowTerm : IEnergyTerm
         for (var h = 0; h < _hinges.Length; h++)
         {
             var hinge = _hinges[h];
+            if (hinge.IsRound)
+            {
+                AddRound(state, h, gradient, hessian, convex, second, kept);
+                continue;
+            }
             var gap = GapMm(state, h);
             if (gap >= _barrier.WidthMm) continue;
             var (force, stiffness) = (_barrier.ForceN(gap), _barrier.StiffnessNPerMm(gap));
@@ -108,17 +119,11 @@ public sealed class RowTerm : IEnergyTerm
             slope.Clear();
             second.Clear();
             var smooth = SmoothShare * hinge.MostBend;
-            AddCounts(state, bend, state.EdgeBefore(hinge.Node), hinge.Before, true, smooth, slope, second);
-            AddCounts(state, bend, hinge.Node, hinge.After, false, smooth, slope, second);
+            var asked = hessian is null ? default : second;
+            AddCounts(state, bend, state.EdgeBefore(hinge.Node), hinge.Before, true, smooth, slope, asked);
+            AddCounts(state, bend, hinge.Node, hinge.After, false, smooth, slope, asked);
             // The gap falls by the lever times the mean of both counts.
-            for (var r = 0; r < Local; r++)
-            {
-                slope[r] *= -0.5 * hinge.LeverMm;
-                for (var c = 0; c < Local; c++) second[r * Local + c] *= -0.5 * hinge.LeverMm;
-            }
-            for (var r = 0; r < Local; r++)
-                for (var c = r; c < Local; c++) second[r * Local + c] = stiffness * slope[r] * slope[c] - force * second[r * Local + c];
-            SmallMatrix.Mirror(second, Local);
+            for (var r = 0; r < Local; r++) slope[r] *= -0.5 * hinge.LeverMm;
             for (var k = 0; k < 3; k++)
             {
                 var (e, f) = (-force * slope[BendSlopes.E + k], -force * slope[BendSlopes.F + k]);
@@ -128,12 +133,48 @@ public sealed class RowTerm : IEnergyTerm
             var (places, size) = (_kept[h], _kept[h].Length);
             for (var k = 0; k < size; k++) gradient[Elements[h][k]] += all[places[k]];
             if (hessian is null) continue;
+            for (var r = 0; r < Local; r++)
+                for (var c = r; c < Local; c++) second[r * Local + c] = stiffness * slope[r] * slope[c] + 0.5 * force * hinge.LeverMm * second[r * Local + c];
+            SmallMatrix.Mirror(second, Local);
             if (convex) SmallMatrix.MakeConvex(second, Local);
             BendSlopes.Spread(second, spread);
             for (var r = 0; r < size; r++)
                 for (var c = 0; c < size; c++) kept[r * size + c] = spread[places[r] * 11 + places[c]];
             hessian.Add(h, kept[..(size * size)]);
         }
+    }
+
+    private void AddRound(RodState state, int index, double[] gradient, IHessianSink? hessian, bool convex, Span<double> second, Span<double> spread)
+    {
+        var hinge = _hinges[index];
+        var smooth = SmoothShare * hinge.MostBend;
+        var round = new RoundHinge(state, hinge.Node, smooth);
+        var gap = Gap(hinge, smooth, round.Counts);
+        if (gap >= _barrier.WidthMm) return;
+        // The energy rises with the count by the force times the lever.
+        var (rises, curves) = (_barrier.ForceN(gap) * hinge.LeverMm, _barrier.StiffnessNPerMm(gap) * hinge.LeverMm * hinge.LeverMm);
+        var (byE, byF) = round.Slopes;
+        var (e, f) = (rises * byE, rises * byF);
+        var element = Elements[index];
+        for (var k = 0; k < 3; k++)
+        {
+            gradient[element[k]] -= e[k];
+            gradient[element[3 + k]] += e[k] - f[k];
+            gradient[element[6 + k]] += f[k];
+        }
+        if (hessian is null) return;
+        const int Rows = 6, Places = 9;
+        round.Second(rises, curves, second);
+        if (convex) SmallMatrix.MakeConvex(second[..(Rows * Rows)], Rows);
+        for (var r = 0; r < 3; r++)
+            for (var c = 0; c < 3; c++)
+            {
+                double ee = second[r * Rows + c], ef = second[r * Rows + 3 + c], fe = second[(3 + r) * Rows + c], ff = second[(3 + r) * Rows + 3 + c];
+                (spread[r * Places + c], spread[r * Places + 3 + c], spread[r * Places + 6 + c]) = (ee, ef - ee, -ef);
+                (spread[(3 + r) * Places + c], spread[(3 + r) * Places + 3 + c], spread[(3 + r) * Places + 6 + c]) = (fe - ee, ee + ff - ef - fe, ef - ff);
+                (spread[(6 + r) * Places + c], spread[(6 + r) * Places + 3 + c], spread[(6 + r) * Places + 6 + c]) = (-fe, fe - ff, ff);
+            }
+        hessian.Add(index, spread[..(Places * Places)]);
     }
 
     // About the bead's two axes: inwards or outwards (negative is inwards), and sideways.
@@ -145,7 +186,7 @@ public sealed class RowTerm : IEnergyTerm
 
     private static double Weight(HingeSides sides, double of) => of > 0 ? sides.Outer * sides.Outer : 1;
 
-    // Adds the slopes of sqrt(w of^2 + side^2 on^2 + smooth^2) as one bead sees the bend.
+    // Adds the slopes, and where there is room for them the second slopes, of sqrt(w of^2 + side^2 on^2 + smooth^2) as one bead sees the bend.
     private static void AddCounts(RodState state, in NodeBend bend, int edge, HingeSides sides, bool isBefore, double smooth, Span<double> slope, Span<double> second)
     {
         var (outward, down) = Bodies.BallPlace.Axes(state, edge, sides.Angle);
@@ -161,8 +202,9 @@ public sealed class RowTerm : IEnergyTerm
             q[k] = 2 * (w * of * gOf[k] + s * on * gOn[k]);
             slope[k] += q[k] / (2 * counts);
         }
+        if (second.IsEmpty) return;
         for (var r = 0; r < Local; r++)
-            for (var c = 0; c < Local; c++)
+            for (var c = r; c < Local; c++)
                 second[r * Local + c] += (w * gOf[r] * gOf[c] + s * gOn[r] * gOn[c]) / counts - q[r] * q[c] / (4 * counts * counts * counts);
         // Half of the bend about an axis is what the wire's own bend is with the other edge's axes left out; along and down change as the second axis and the first do.
         Point3 none = default;

@@ -21,6 +21,7 @@ public sealed class TurnsTerm : IContactTerm
     private readonly ContactBarrier _barrier;
     private int[][] _elements = [];
     private BallPair[] _pairs = [];
+    private HashSet<BallPair> _listed = [];
     private Point3[]? _foundAt;
 
     /// <summary>Makes it.</summary>
@@ -61,12 +62,15 @@ public sealed class TurnsTerm : IContactTerm
         {
             double moved = 0;
             for (var i = 0; i < centres.Length; i++) moved = Math.Max(moved, (centres[i] - before[i]).Length);
-            if (2 * moved <= MarginMm) return false;
+            if (4 * moved <= MarginMm) return false;
         }
         _foundAt = centres;
+        // A list that has all that are coming near will do, whatever else is on it: a new one is a new matrix.
+        var isMissing = false;
+        ForNear(centres, _barrier.WidthMm + MarginMm / 2, (i, j) => isMissing |= !_listed.Contains(new BallPair(i, j)));
+        if (!isMissing) return false;
         var pairs = Near(centres, _barrier.WidthMm + MarginMm);
-        if (pairs.AsSpan().SequenceEqual(_pairs)) return false;
-        _pairs = pairs;
+        (_pairs, _listed) = (pairs, [.. pairs]);
         _elements = Array.ConvertAll(pairs, p => (int[])[.. _balls[p.First].Unknowns(), .. _balls[p.Second].Unknowns()]);
         return true;
     }
@@ -135,23 +139,23 @@ public sealed class TurnsTerm : IContactTerm
             stray[i] *= share;
             furthest = Math.Max(furthest, going[i].Length + stray[i]);
         }
-        var listed = _pairs.ToHashSet();
-        foreach (var pair in Near(centres, _barrier.WidthMm + 2 * share * furthest))
+        ForNear(centres, _barrier.WidthMm + 2 * share * furthest, (i, j) =>
         {
-            var (i, j) = (pair.First, pair.Second);
-            // One that is not on the list yet has no energy: it may come near enough to be listed, no nearer.
-            var reach = _balls[i].RadiusMm + _balls[j].RadiusMm + (listed.Contains(pair) ? 0 : _barrier.WidthMm);
             var (apart, closing, turning) = (centres[i] - centres[j], going[i] - going[j], stray[i] + stray[j]);
+            var far = _balls[i].RadiusMm + _balls[j].RadiusMm + _barrier.WidthMm + share * closing.Length + turning;
+            if (apart.Dot(apart) > far * far) return;
+            // One that is not on the list yet has no energy: it may come near enough to be listed, no nearer.
+            var reach = _balls[i].RadiusMm + _balls[j].RadiusMm + (_listed.Contains(new BallPair(i, j)) ? 0 : _barrier.WidthMm);
             // |apart + s closing| = reach + s turning: the least s above 0.
             var a = closing.Dot(closing) - turning * turning;
             var b = apart.Dot(closing) - reach * turning;
             var c = apart.Dot(apart) - reach * reach;
-            if (c <= 0 || (b >= 0 && a >= 0)) continue;
+            if (c <= 0 || (b >= 0 && a >= 0)) return;
             var root = b * b - a * c;
-            if (root < 0) continue;
+            if (root < 0) return;
             var meets = c / (-b + Math.Sqrt(root));
             if (meets > 0) share = Math.Min(share, 0.9 * meets);
-        }
+        });
         return share;
     }
 
@@ -164,9 +168,17 @@ public sealed class TurnsTerm : IContactTerm
 
     private BallPair[] Near(Point3[] centres, double gapMm)
     {
-        int[] order = [.. Enumerable.Range(0, centres.Length)];
-        Array.Sort(order, (i, j) => centres[i].Y.CompareTo(centres[j].Y) is not 0 and var by ? by : i.CompareTo(j));
         var found = new List<BallPair>();
+        ForNear(centres, gapMm, (i, j) => found.Add(new BallPair(i, j)));
+        found.Sort((p, q) => p.First.CompareTo(q.First) is not 0 and var by ? by : p.Second.CompareTo(q.Second));
+        return [.. found];
+    }
+
+    // Each pair with less room than that between them, the one with the lower number first.
+    private void ForNear(Point3[] centres, double gapMm, Action<int, int> take)
+    {
+        int[] order = [.. Enumerable.Range(0, centres.Length)];
+        Array.Sort(Array.ConvertAll(centres, c => c.Y), order);
         for (var m = 0; m < order.Length; m++)
         {
             var i = order[m];
@@ -181,10 +193,8 @@ public sealed class TurnsTerm : IContactTerm
                 var reach = gapMm + _balls[i].RadiusMm + _balls[j].RadiusMm;
                 if (x * x + y * y + z * z >= reach * reach) continue;
                 if (Math.Abs(_alongMm[_balls[i].Bead] - _alongMm[_balls[j].Bead]) < _apartMm) continue;
-                found.Add(i < j ? new BallPair(i, j) : new BallPair(j, i));
+                take(Math.Min(i, j), Math.Max(i, j));
             }
         }
-        found.Sort((p, q) => p.First.CompareTo(q.First) is not 0 and var by ? by : p.Second.CompareTo(q.Second));
-        return [.. found];
     }
 }

@@ -31,23 +31,17 @@ internal static class BendSlopes
         var tfd = b.Tf.Cross(d);
         var ted = b.Te.Cross(d);
         double ee = s / (b.Le * b.Le), ff = s / (b.Lf * b.Lf), ef = s / (b.Le * b.Lf);
-        Outer(h, E, E, 2 * bend * ee, tt, tt);
-        Outer(h, E, E, -ee, tfd, tt);
-        Outer(h, E, E, -ee, tt, tfd);
-        Square(h, E, -bend / b.Chi * ee, b.Te);
-        Outer(h, E, E, 0.25 * sign * ee, b.Binormal, me);
-        Outer(h, E, E, 0.25 * sign * ee, me, b.Binormal);
-        Outer(h, F, F, 2 * bend * ff, tt, tt);
-        Outer(h, F, F, ff, ted, tt);
-        Outer(h, F, F, ff, tt, ted);
-        Square(h, F, -bend / b.Chi * ff, b.Tf);
-        Outer(h, F, F, 0.25 * sign * ff, b.Binormal, mf);
-        Outer(h, F, F, 0.25 * sign * ff, mf, b.Binormal);
-        for (var k = 0; k < 3; k++) h[(E + k) * Local + F + k] -= bend / b.Chi * ef;
-        Outer(h, E, F, -bend / b.Chi * ef, b.Te, b.Tf);
-        Outer(h, E, F, 2 * bend * ef, tt, tt);
-        Outer(h, E, F, -ef, tfd, tt);
-        Outer(h, E, F, ef, tt, ted);
+        var across = bend / b.Chi;
+        Mutual(h, E, tt, ee * (bend * tt - tfd));
+        Mutual(h, E, b.Binormal, 0.25 * sign * ee * me);
+        Square(h, E, -across * ee, b.Te);
+        Mutual(h, F, tt, ff * (bend * tt + ted));
+        Mutual(h, F, b.Binormal, 0.25 * sign * ff * mf);
+        Square(h, F, -across * ff, b.Tf);
+        for (var k = 0; k < 3; k++) h[(E + k) * Local + F + k] -= across * ef;
+        Outer(h, E, F, -across * ef * b.Te, b.Tf);
+        Outer(h, E, F, tt, ef * (2 * bend * tt + ted));
+        Outer(h, E, F, -ef * tfd, tt);
         CrossInto(h, E, F, -ef, d);
         // The first bend is carried by the second axes, whose change with the angle is minus the first; the second bend likewise.
         Column(h, E, ThetaE, s / b.Le * (0.5 * b.Binormal.Dot(oe) * tt - 1 / b.Chi * b.Tf.Cross(oe)));
@@ -61,31 +55,33 @@ internal static class BendSlopes
     public static void AddSecondOfTwist(Span<double> h, double s, in NodeBend b, Point3 tt)
     {
         double ee = s / (b.Le * b.Le), ff = s / (b.Lf * b.Lf), ef = s / (b.Le * b.Lf);
-        Outer(h, E, E, -0.25 * ee, b.Binormal, b.Te + tt);
-        Outer(h, E, E, -0.25 * ee, b.Te + tt, b.Binormal);
-        Outer(h, F, F, -0.25 * ff, b.Binormal, b.Tf + tt);
-        Outer(h, F, F, -0.25 * ff, b.Tf + tt, b.Binormal);
+        Mutual(h, E, b.Binormal, -0.25 * ee * (b.Te + tt));
+        Mutual(h, F, b.Binormal, -0.25 * ff * (b.Tf + tt));
         CrossInto(h, E, F, ef / b.Chi, b.Te);
-        Outer(h, E, F, -0.5 * ef, b.Binormal, tt);
+        Outer(h, E, F, -0.5 * ef * b.Binormal, tt);
     }
 
     // From (e, thetaE, f, thetaF) to the three nodes and two angles: e = x - before, f = after - x.
     public static void Spread(ReadOnlySpan<double> h, Span<double> to)
     {
-        ReadOnlySpan<int> at = [0, 4, 8];
-        ReadOnlySpan<double> ofE = [-1, 1, 0];
-        ReadOnlySpan<double> ofF = [0, -1, 1];
-        for (var a = 0; a < 3; a++)
+        const int Across = 11, Next = 4, Last = 8;
+        for (var r = 0; r < 3; r++)
         {
-            for (var b = 0; b < 3; b++)
-                for (var r = 0; r < 3; r++)
-                    for (var c = 0; c < 3; c++)
-                        to[(at[a] + r) * 11 + at[b] + c] = ofE[a] * ofE[b] * h[(E + r) * Local + E + c] + ofF[a] * ofF[b] * h[(F + r) * Local + F + c]
-                            + ofE[a] * ofF[b] * h[(E + r) * Local + F + c] + ofF[a] * ofE[b] * h[(F + r) * Local + E + c];
-            for (var r = 0; r < 3; r++)
+            for (var c = 0; c < 3; c++)
             {
-                Both(to, at[a] + r, 3, ofE[a] * h[(E + r) * Local + ThetaE] + ofF[a] * h[(F + r) * Local + ThetaE]);
-                Both(to, at[a] + r, 7, ofE[a] * h[(E + r) * Local + ThetaF] + ofF[a] * h[(F + r) * Local + ThetaF]);
+                double ee = h[(E + r) * Local + E + c], ef = h[(E + r) * Local + F + c], fe = h[(F + r) * Local + E + c], ff = h[(F + r) * Local + F + c];
+                var row = to.Slice(r * Across + c, Last * Across + Last + 1);
+                (row[0], row[Next], row[Last]) = (ee, ef - ee, -ef);
+                (row[Next * Across], row[Next * Across + Next], row[Next * Across + Last]) = (fe - ee, ee + ff - ef - fe, ef - ff);
+                (row[Last * Across], row[Last * Across + Next], row[Last * Across + Last]) = (-fe, fe - ff, ff);
+            }
+            for (var (theta, place) = (ThetaE, 3); ; (theta, place) = (ThetaF, 7))
+            {
+                double e = h[(E + r) * Local + theta], f = h[(F + r) * Local + theta];
+                Both(to, r, place, -e);
+                Both(to, Next + r, place, e - f);
+                Both(to, Last + r, place, f);
+                if (theta == ThetaF) break;
             }
         }
         to[3 * 11 + 3] = h[ThetaE * Local + ThetaE];
@@ -97,17 +93,44 @@ internal static class BendSlopes
 
     private static void Put(Span<double> to, int at, Point3 v) => (to[at], to[at + 1], to[at + 2]) = (v.X, v.Y, v.Z);
 
-    private static void Outer(Span<double> h, int row, int column, double s, Point3 a, Point3 b)
+    // a b'
+    private static void Outer(Span<double> h, int row, int column, Point3 a, Point3 b)
     {
-        for (var r = 0; r < 3; r++)
-            for (var c = 0; c < 3; c++) h[(row + r) * Local + column + c] += s * a[r] * b[c];
+        Row(h, row * Local + column, a.X, b);
+        Row(h, (row + 1) * Local + column, a.Y, b);
+        Row(h, (row + 2) * Local + column, a.Z, b);
+
+        static void Row(Span<double> h, int at, double s, Point3 v)
+        {
+            var to = h.Slice(at, 3);
+            to[0] += s * v.X;
+            to[1] += s * v.Y;
+            to[2] += s * v.Z;
+        }
     }
 
-    // s (I - t t')
+    // a b' + b a', its upper half.
+    private static void Mutual(Span<double> h, int at, Point3 a, Point3 b)
+    {
+        var to = h.Slice(at * Local + at, 2 * Local + 3);
+        to[0] += 2 * a.X * b.X;
+        to[1] += a.X * b.Y + b.X * a.Y;
+        to[2] += a.X * b.Z + b.X * a.Z;
+        to[Local + 1] += 2 * a.Y * b.Y;
+        to[Local + 2] += a.Y * b.Z + b.Y * a.Z;
+        to[2 * Local + 2] += 2 * a.Z * b.Z;
+    }
+
+    // s (I - t t'), its upper half.
     private static void Square(Span<double> h, int at, double s, Point3 t)
     {
-        for (var k = 0; k < 3; k++) h[(at + k) * Local + at + k] += s;
-        Outer(h, at, at, -s, t, t);
+        var to = h.Slice(at * Local + at, 2 * Local + 3);
+        to[0] += s - s * t.X * t.X;
+        to[1] -= s * t.X * t.Y;
+        to[2] -= s * t.X * t.Z;
+        to[Local + 1] += s - s * t.Y * t.Y;
+        to[Local + 2] -= s * t.Y * t.Z;
+        to[2 * Local + 2] += s - s * t.Z * t.Z;
     }
 
     // s [v]x, the matrix that takes w to v x w.
@@ -124,10 +147,9 @@ internal static class BendSlopes
     // Into row block `at`, column theta; kept above the diagonal.
     private static void Column(Span<double> h, int at, int theta, Point3 v)
     {
-        for (var k = 0; k < 3; k++)
-        {
-            var (row, column) = at + k < theta ? (at + k, theta) : (theta, at + k);
-            h[row * Local + column] += v[k];
-        }
+        var (from, by) = at < theta ? (at * Local + theta, Local) : (theta * Local + at, 1);
+        h[from] += v.X;
+        h[from + by] += v.Y;
+        h[from + 2 * by] += v.Z;
     }
 }

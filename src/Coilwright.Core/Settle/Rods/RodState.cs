@@ -12,12 +12,15 @@ namespace Coilwright.Core.Settle.Rods;
 /// </remarks>
 public sealed class RodState
 {
+    private readonly (Point3 First, Point3 Second)[] _axes;
+
     private RodState(int nodes, int edges, bool closed, int rolls)
     {
         Closed = closed;
         Positions = new Point3[nodes];
         (Angles, References, Tangents, Lengths) = (new double[edges], new Point3[edges], new Point3[edges], new double[edges]);
         ReferenceTwists = new double[nodes];
+        _axes = new (Point3, Point3)[edges];
         Rolls = new double[rolls];
     }
 
@@ -40,6 +43,7 @@ public sealed class RodState
             state.References[e] = (direction - direction.Dot(t) * t).Unit;
         }
         state.FollowTwists(null);
+        state.TurnAxes();
         return state;
     }
 
@@ -89,12 +93,7 @@ public sealed class RodState
     internal int NodeAfter(int edge) => edge + 1 == Positions.Length ? 0 : edge + 1;
 
     /// <summary>The material's two axes at an edge.</summary>
-    public (Point3 First, Point3 Second) Axes(int edge)
-    {
-        var (sin, cos) = Math.SinCos(Angles[edge]);
-        var second = Tangents[edge].Cross(References[edge]);
-        return (cos * References[edge] + sin * second, cos * second - sin * References[edge]);
-    }
+    public (Point3 First, Point3 Second) Axes(int edge) => _axes[edge];
 
     /// <summary>The state after a step.</summary>
     /// <param name="step">The change of each unknown.</param>
@@ -114,6 +113,7 @@ public sealed class RodState
         }
         for (var r = 0; r < Rolls.Length; r++) next.Rolls[r] = Rolls[r] + share * step[FirstRoll + r];
         next.FollowTwists(ReferenceTwists);
+        next.TurnAxes();
         return next;
     }
 
@@ -124,6 +124,16 @@ public sealed class RodState
             var edge = Positions[NodeAfter(e)] - Positions[e];
             Lengths[e] = edge.Length;
             Tangents[e] = 1 / Lengths[e] * edge;
+        }
+    }
+
+    private void TurnAxes()
+    {
+        for (var e = 0; e < Edges; e++)
+        {
+            var (sin, cos) = Math.SinCos(Angles[e]);
+            var second = Tangents[e].Cross(References[e]);
+            _axes[e] = (cos * References[e] + sin * second, cos * second - sin * References[e]);
         }
     }
 

@@ -229,11 +229,14 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         RodState? found = null;
         reason = null;
         foreach (var wider in Wider)
-            if ((found = Relaxed(wider, held, out reason)) is not null || reason != SettleReason.BeadsTooThick) break;
+        {
+            // Laid as it was strung it is so near to rest that wide barriers would only drive it off; where the narrowest alone leads nowhere, the way from wide to narrow.
+            if ((found = Relaxed(wider, held, Stages.AsSpan(Stages.Length - 1), out reason) ?? Relaxed(wider, held, Stages, out reason)) is not null || reason != SettleReason.BeadsTooThick) break;
+        }
         return found;
     }
 
-    private RodState? Relaxed(double wider, int held, out SettleReason? reason)
+    private RodState? Relaxed(double wider, int held, ReadOnlySpan<Stage> stages, out SettleReason? reason)
     {
         var (_, pitch) = Start();
         var state = strung.Helix(wider * Open * strung.StrungRadiusMm, pitch, held, 0);
@@ -241,7 +244,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         for (var u = 4 * held; u < 4 * held + 7; u++) fast[u] = true;
         for (var u = state.FirstRoll; u < state.Unknowns; u++) fast[u] = true;
         reason = null;
-        foreach (var stage in Stages)
+        foreach (var stage in stages)
         {
             IEnergyTerm[] terms = [.. WireOf(stage), new RowTerm(strung.Hinges, strung.Nodes, stage.Barrier), TurnsOf(stage.Barrier)];
             if (Look(terms, fast, state, RestN / 10, 400) is not { } rest)

@@ -3,6 +3,7 @@ using Coilwright.Core.Fit;
 using Coilwright.Core.Geometry;
 using Coilwright.Core.Lies;
 using Coilwright.Core.Measures;
+using Coilwright.Core.Numerics;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Settle.Bodies;
 using Coilwright.Core.Settle.Contacts;
@@ -73,6 +74,9 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     // A residual within this is rest, N: a thousandth of what a small bead weighs. Our choice.
     private const double RestN = 1e-6;
 
+    // What is left near rest, N, from which on the hair holds by a tenth each time, and the least share of it. Our choice.
+    private const double NearRestN = 100 * RestN, LeastHair = 1e-3;
+
     // How often the last stage is begun anew where it ended, until the hair's hold is within that too. Our choice.
     private const int MostLets = 20;
 
@@ -85,15 +89,19 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     public Settled Run()
     {
         var held = blank.Focal ?? HalfWay();
-        var relaxed = Relaxed(held, out var relaxedExit);
+        var angle = blank.Quick.AngleDegAt(blank.Quick.BeadMiddleMm(held)) * Math.PI / 180;
+        // Neither search needs anything of the other.
+        (RodState? relaxed, SettleReason? relaxedExit, Resting worn) = (null, null, null!);
+        SharedWork.Run(2, (from, to) =>
+        {
+            if (from == 0) relaxed = Relaxed(held, out relaxedExit);
+            if (to == 2) worn = FromHelix(held, angle, _request.Pose);
+        }, cancel);
         if (relaxed is null) return Failed(blank, relaxedExit);
         var size = SizeOf(relaxed, null);
 
         if (size.Turns < LeastTurns) return blank with { Reason = SettleReason.FallsOff, Relaxed = size };
-        var (radius, pitch) = Start();
-        var angle = blank.Quick.AngleDegAt(blank.Quick.BeadMiddleMm(held)) * Math.PI / 180;
-        var worn = FromHelix(held, angle, _request.Pose);
-        var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = (radius, pitch), ResidualN = worn.ResidualN, Relaxed = size };
+        var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = Start(), ResidualN = worn.ResidualN, Relaxed = size };
         if (worn.Reason is { } reason) return Failed(done, reason);
         // Nothing rubs, so what does not go round the arm is gone.
         if (SizeOf(worn.State, Arm).Turns < LeastTurns) return Failed(done, SettleReason.FallsOff);
@@ -203,15 +211,18 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             var isLast = s == stages.Length - 1;
             var (took, left) = (0, 0.0);
             RestResult rest;
+            var less = 1.0;
             for (var lets = 0; ; lets++)
             {
-                var hair = new HairTerm(state, HairNPerMm, HairNmmPerRad);
+                var hair = new HairTerm(state, less * HairNPerMm, less * HairNmmPerRad);
                 if (Look([.. acting, hair], new bool[state.Unknowns], state, isLast ? RestN / 10 : 1e-4, mostSteps) is not { } found)
                     return new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), double.PositiveInfinity, false, SettleReason.BeadsTooThick);
                 (rest, state, took) = (found, found.State, took + found.Steps);
                 // What the hair holds pulls as well: without it that much more is left.
                 left = rest.ResidualN + hair.MostN(state, strung.StrungRadiusMm);
                 if (!isLast || left <= RestN || rest.ResidualN > RestN || lets == MostLets) break;
+                // What pulls as little as this has not far to go any more: held by a tenth it gets there sooner. What falls off pulls as before.
+                if (left < NearRestN) less = Math.Max(less / 10, LeastHair);
             }
             steps.Add(took);
             SettleReason? reason = rest.ResidualN > (isLast ? RestN : 1e-2) ? ReasonOf(rest)
@@ -394,10 +405,13 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             var rest = Rest(worn.State, focal, pose, Stages, 400);
             return rest.Reason is null ? rest : FromHelix(focal, Math.Atan2(place.X, place.Z), pose);
         }
-        var stands = ImmutableArray.CreateBuilder<FocalStand>();
-        var level = RestOf(ArmPose.TopUp);
-        foreach (var pose in Enum.GetValues<ArmPose>()) stands.Add(StandOf(pose == ArmPose.TopUp ? level : RestOf(pose), level, focal, pose));
-        return stands.ToImmutable();
+        // Each from the shape as worn alone, so they may be looked for side by side.
+        var rests = new Resting[Enum.GetValues<ArmPose>().Length];
+        SharedWork.Run(rests.Length, (from, to) =>
+        {
+            for (var pose = from; pose < to; pose++) rests[pose] = RestOf((ArmPose)pose);
+        }, cancel);
+        return [.. rests.Select((rest, pose) => StandOf(rest, rests[(int)ArmPose.TopUp], focal, (ArmPose)pose))];
     }
 
     private FocalStand StandOf(Resting rest, Resting level, int focal, ArmPose pose)

@@ -1,13 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
 using Coilwright.Core.Beads;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Stock;
-using Coilwright.Storage.Json;
-using CsvHelper;
-using CsvHelper.Configuration;
+using Coilwright.Storage.Tables;
 
 namespace Coilwright.Storage.Stock;
 
@@ -26,7 +23,7 @@ public sealed record DeliveryRow(int Line, string Item, StockLot? Lot, StockUnit
 /// <param name="Change">All of it, to be done whole; null while anything is wrong. Given twice it counts once.</param>
 public sealed record DeliveryReading(ImmutableArray<DeliveryRow> Rows, ImmutableArray<Fault> Faults, StockChange? Change);
 
-/// <summary>Reads deliveries from a table, a line for each lot: comma- or semicolon-separated values in UTF-8 with a line of heads.</summary>
+/// <summary>Reads deliveries from a table, a line for each lot: values with commas, semicolons or tabs between them, with a line of heads (<see cref="SeparatedValues"/>).</summary>
 /// <remarks>Heads in any order: <c>item</c>, <c>unit</c> and <c>howMany</c> must be there; <see cref="Columns"/> lists all. Numbers have a decimal point and no thousands sign, days are written as 2026-01-31. An item
 /// that is not in stock is added under its name. Bad input is an answer, never an exception; nothing is written here.</remarks>
 public static class DeliveryFile
@@ -41,73 +38,29 @@ public static class DeliveryFile
     private static readonly string[] Needed = ["item", "unit", "howMany"];
 
     /// <summary>Reads a file.</summary>
-    /// <param name="utf8">Its bytes; a byte order mark is allowed.</param>
+    /// <param name="bytes">Its bytes.</param>
     /// <param name="there">What is in stock.</param>
     /// <param name="data">What beads are read with.</param>
-    public static DeliveryReading Read(ReadOnlyMemory<byte> utf8, IEnumerable<StockLine> there, ReckoningData data)
+    public static DeliveryReading Read(ReadOnlyMemory<byte> bytes, IEnumerable<StockLine> there, ReckoningData data)
     {
-        if (utf8.Length > PieceFile.MaxBytes) return Nothing(PieceFile.TooLarge());
-        if (!System.Text.Unicode.Utf8.IsValid(utf8.Span)) return Nothing(JsonText.NotUtf8(utf8));
-        var text = Encoding.UTF8.GetString(utf8.Span).TrimStart('\uFEFF');
-        var isBad = false;
-        using var csv = new CsvReader(new StringReader(text), new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            DetectDelimiter = true,
-            DetectDelimiterValues = [",", ";", "\t"],
-            TrimOptions = TrimOptions.Trim,
-            // A quote where none may stand.
-            BadDataFound = _ => isBad = true,
-            MissingFieldFound = null,
-            PrepareHeaderForMatch = head => head.Header.ToUpperInvariant(),
-            MaxFieldSize = 10_000,
-        });
-        try
-        {
-            if (!csv.Read() || !csv.ReadHeader()) return Nothing(Fault.Of(FaultCodes.FieldMissing, "item", ""));
-            // Each quote has its other: one that is left over opened a field that nothing closes, and took all that follows for its text.
-            if (text.Count(c => c == '"') % 2 != 0) return Nothing(Broken(text, csv.Configuration));
-            if (HeadsOf(csv.HeaderRecord!) is { Length: > 0 } wrong) return new DeliveryReading([], wrong, null);
-            var reading = new Reading(csv, there, data).Run();
-            return isBad ? Nothing(Broken(text, csv.Configuration)) : reading;
-        }
-        catch (CsvHelperException)
-        {
-            // A field without an end: what follows cannot be told apart.
-            return Nothing(Broken(text, csv.Configuration));
-        }
+        if (bytes.Length > PieceFile.MaxBytes) return Nothing(PieceFile.TooLarge());
+        var read = SeparatedValues.Read(bytes, MostRows);
+        if (read.Fault is { } fault) return Nothing(fault);
+        if (read.Lines is not [var heads, .. var lines]) return Nothing(Fault.Of(FaultCodes.FieldMissing, "item", ""));
+        return HeadsOf(heads) is { Length: > 0 } wrong ? new DeliveryReading([], wrong, null) : new Reading(heads.Cells, there, data).Run(lines);
     }
 
-    // Read once more as far as the line that is at fault begins.
-    private static Fault Broken(string text, IReaderConfiguration how)
+    private static ImmutableArray<Fault> HeadsOf(TableLine line)
     {
-        var isBad = false;
-        using var csv = new CsvParser(new StringReader(text), new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = how.Delimiter, BadDataFound = _ => isBad = true, MaxFieldSize = how.MaxFieldSize });
-        var (begin, end) = (1, 0);
-        try
-        {
-            while (!isBad && csv.Read())
-            {
-                (begin, end) = (end + 1, csv.RawRow);
-                // Its cells are looked at only when they are asked for.
-                _ = csv.Record;
-            }
-        }
-        catch (CsvHelperException)
-        {
-            begin = end + 1;
-        }
-        return Fault.Of(FaultCodes.TableBroken, "", "").At(begin, 0);
-    }
-
-    private static ImmutableArray<Fault> HeadsOf(string[] heads)
-    {
+        var heads = line.Cells;
         var known = Columns.ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return
+        ImmutableArray<Fault> wrong =
         [
-            .. Needed.Where(n => !heads.Contains(n, StringComparer.OrdinalIgnoreCase)).Select(n => Fault.Of(FaultCodes.FieldMissing, n, "").At(1, 0)),
-            .. heads.Where(h => !known.Contains(h)).Select(h => Shown(h)).Select(h => Fault.Of(FaultCodes.FieldUnknown, h, h, ("known", string.Join(", ", Columns)), ("nearest", NearestName.Of(h, Columns) ?? "")).At(1, 0)),
-            .. heads.GroupBy(h => h, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => Fault.Of(FaultCodes.FieldTwice, Shown(g.Key), "", ("firstLine", "1")).At(1, 0)),
+            .. Needed.Where(n => !heads.Contains(n, StringComparer.OrdinalIgnoreCase)).Select(n => Fault.Of(FaultCodes.FieldMissing, n, "")),
+            .. heads.Where(h => !known.Contains(h)).Select(h => Shown(h)).Select(h => Fault.Of(FaultCodes.FieldUnknown, h, h, ("known", string.Join(", ", Columns)), ("nearest", NearestName.Of(h, Columns) ?? ""))),
+            .. heads.GroupBy(h => h, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => Fault.Of(FaultCodes.FieldTwice, Shown(g.Key), "", ("firstLine", line.Line.ToString(CultureInfo.InvariantCulture)))),
         ];
+        return [.. wrong.Select(f => f.At(line.Line, 0))];
     }
 
     private static DeliveryReading Nothing(Fault why) => new([], [why], null);
@@ -117,38 +70,32 @@ public static class DeliveryFile
     /// <summary>One reading: what is in stock grows with every line, so that later lines are looked at as they will be met.</summary>
     private sealed class Reading
     {
-        private readonly CsvReader _csv;
+        private readonly Dictionary<string, int> _columns;
         private readonly ReckoningData _data;
         private readonly Dictionary<string, (StockItem Item, StockBalance Balance)> _stock = new(StringComparer.Ordinal);
         private readonly ImmutableArray<ItemChange>.Builder _items = ImmutableArray.CreateBuilder<ItemChange>();
         private readonly ImmutableArray<Movement>.Builder _movements = ImmutableArray.CreateBuilder<Movement>();
         private List<Fault> _faults = [];
+        private ImmutableArray<string> _cells = [];
 
-        public Reading(CsvReader csv, IEnumerable<StockLine> there, ReckoningData data)
+        public Reading(ImmutableArray<string> heads, IEnumerable<StockLine> there, ReckoningData data)
         {
-            (_csv, _data) = (csv, data);
+            _data = data;
+            _columns = heads.Select((head, at) => (head, at)).ToDictionary(h => h.head, h => h.at, StringComparer.OrdinalIgnoreCase);
             foreach (var line in there) _stock[line.Item.Key] = (line.Item, line.Balance);
         }
 
-        public DeliveryReading Run()
+        public DeliveryReading Run(ImmutableArray<TableLine> lines)
         {
-            var rows = ImmutableArray.CreateBuilder<DeliveryRow>();
-            while (_csv.Read())
-            {
-                if (_csv.Parser.Record!.All(string.IsNullOrWhiteSpace)) continue;
-                if (rows.Count == MostRows) return Nothing(Fault.Of(FaultCodes.TableTooLong, "", "", ("max", MostRows.ToString(CultureInfo.InvariantCulture))).At(_csv.Parser.RawRow, 0));
-                rows.Add(Row());
-            }
-            if (rows.Count == 0) return Nothing(Fault.Of(FaultCodes.TableNoRows, "", ""));
+            if (lines.IsEmpty) return Nothing(Fault.Of(FaultCodes.TableNoRows, "", ""));
+            ImmutableArray<DeliveryRow> rows = [.. lines.Select(Row)];
             var isSound = rows.All(r => r.Faults.IsEmpty);
-            return new DeliveryReading(rows.ToImmutable(), [], isSound ? new StockChange { Items = _items.ToImmutable(), Movements = _movements.ToImmutable() } : null);
+            return new DeliveryReading(rows, [], isSound ? new StockChange { Items = _items.ToImmutable(), Movements = _movements.ToImmutable() } : null);
         }
 
-        private DeliveryRow Row()
+        private DeliveryRow Row(TableLine line)
         {
-            _faults = [];
-            // The line on which it begins; a field may run over several.
-            var line = _csv.Parser.RawRow - _csv.Parser.RawRecord.TrimEnd('\r', '\n').Count(c => c == '\n');
+            (_faults, _cells) = ([], line.Cells);
             var key = Text("item") ?? "";
             if (key.Length == 0) Wrong(Fault.Of(FaultCodes.FieldMissing, "item", ""));
             var isNew = key.Length > 0 && !_stock.ContainsKey(key);
@@ -166,7 +113,7 @@ public static class DeliveryFile
                     _stock[key] = (item, new StockBalance(now.Lots.Add(new LotBalance(movement.Id, lot!, lot!.Quantity, default)), now.Reservations));
                 }
             }
-            return new DeliveryRow(line, Shown(key), _faults.Count == 0 ? lot : null, item.Unit, isNew, [.. _faults.Select(f => f.At(line, 0))]);
+            return new DeliveryRow(line.Line, Shown(key), _faults.Count == 0 ? lot : null, item.Unit, isNew, [.. _faults.Select(f => f.At(line.Line, 0))]);
         }
 
         private StockItem ItemOf(string key, bool isNew)
@@ -233,7 +180,7 @@ public static class DeliveryFile
         private void Wrong(Fault fault) => _faults.Add(fault);
 
         /// <summary>A field; null when it is empty or not there.</summary>
-        private string? Text(string column) => _csv.TryGetField<string>(column, out var text) && text is { Length: > 0 } ? text : null;
+        private string? Text(string column) => _columns.TryGetValue(column, out var at) && at < _cells.Length && _cells[at] is { Length: > 0 } text ? text : null;
 
         private decimal? Number(string column)
         {

@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Compression;
-using System.Text;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Tray;
-using Coilwright.Storage.Json;
-using CsvHelper;
-using CsvHelper.Configuration;
+using Coilwright.Storage.Tables;
 using MiniExcelLibs;
 
 namespace Coilwright.Storage.Tray;
@@ -26,11 +23,6 @@ public static class TrayFile
 
     // A workbook is packed; what is in it may come to so much, or it is none that a person made.
     private const long MaxUnpackedBytes = 1024L * 1024 * 1024;
-
-    private const int MaxCell = 10_000;
-
-    /// <summary>Columns in one table at most: what is beyond is no list of beads.</summary>
-    private const int MaxColumns = 500;
 
     /// <summary>Reads a file where it lies.</summary>
     /// <param name="path">Where.</param>
@@ -59,71 +51,10 @@ public static class TrayFile
 
     private static TrayFileReading No(Fault fault) => new(null, fault);
 
-    private static Fault TooLong(int line) => Fault.Of(FaultCodes.TableTooLong, "", "", ("max", TrayTable.MostLines.ToString(CultureInfo.InvariantCulture))).At(line, 0);
-
     private static (List<TrayLine>? Lines, Fault? Fault) OfValues(ReadOnlyMemory<byte> bytes, CancellationToken cancel)
     {
-        var encoding = bytes.Span switch
-        {
-            [0xFF, 0xFE, ..] => Encoding.Unicode,
-            [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode,
-            _ => Encoding.UTF8,
-        };
-        if (encoding == Encoding.UTF8 && !System.Text.Unicode.Utf8.IsValid(bytes.Span)) return (null, JsonText.NotUtf8(bytes));
-        var text = encoding.GetString(bytes.Span).TrimStart('\uFEFF');
-        var isBad = false;
-        using var csv = new CsvParser(new StringReader(text), new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            Delimiter = DelimiterOf(text),
-            // A quote where none may stand.
-            BadDataFound = _ => isBad = true,
-            MaxFieldSize = MaxCell,
-        });
-        var lines = new List<TrayLine>();
-        var (read, begin) = (0, 1);
-        try
-        {
-            for (; csv.Read(); read = csv.RawRow)
-            {
-                cancel.ThrowIfCancellationRequested();
-                begin = read + 1;
-                var cells = csv.Record!;
-                // The line on which it begins; a cell may run over several.
-                var line = csv.RawRow - csv.RawRecord.TrimEnd('\r', '\n').Count(c => c == '\n');
-                if (isBad) return (null, Broken(begin));
-                if (cells.All(string.IsNullOrWhiteSpace)) continue;
-                if (lines.Count > TrayTable.MostLines) return (null, TooLong(line));
-                if (cells.Length > MaxColumns) return (null, Broken(line));
-                lines.Add(new TrayLine(line, [.. cells]));
-            }
-            // Each quote has its other: one that is left over opened a cell that nothing closes, and took all that follows for its text.
-            return text.Count(c => c == '"') % 2 == 0 ? (lines, null) : (null, Broken(begin));
-        }
-        catch (CsvHelperException)
-        {
-            // A cell without an end: what follows cannot be told apart.
-            return (null, Broken(read + 1));
-        }
-
-        static Fault Broken(int line) => Fault.Of(FaultCodes.TableBroken, "", "").At(line, 0);
-    }
-
-    /// <summary>What stands between the cells: the sign that the first line has most often outside quotes.</summary>
-    private static string DelimiterOf(string text)
-    {
-        Span<int> seen = stackalloc int[3];
-        const string signs = ",;\t";
-        var isQuoted = false;
-        foreach (var sign in text.TrimStart())
-        {
-            if (sign == '"') isQuoted = !isQuoted;
-            else if (isQuoted) continue;
-            else if (sign is '\r' or '\n') break;
-            else if (signs.IndexOf(sign, StringComparison.Ordinal) is var at and >= 0) seen[at]++;
-        }
-        var most = seen[1] >= seen[0] ? 1 : 0;
-        if (seen[2] > seen[most]) most = 2;
-        return seen[most] == 0 ? "," : signs[most].ToString();
+        var read = SeparatedValues.Read(bytes, TrayTable.MostLines, cancel);
+        return read.Fault is { } fault ? (null, fault) : ([.. read.Lines.Select(l => new TrayLine(l.Line, l.Cells))], null);
     }
 
     private static (List<TrayLine>? Lines, Fault? Fault) OfWorkbook(ReadOnlyMemory<byte> bytes, CancellationToken cancel)
@@ -139,10 +70,10 @@ public static class TrayFile
             {
                 cancel.ThrowIfCancellationRequested();
                 number++;
-                if (row.Count > MaxColumns) return (null, Fault.Of(FaultCodes.TableBroken, "", "").At(number, 0));
+                if (row.Count > SeparatedValues.MostColumns) return (null, SeparatedValues.Broken(number));
                 ImmutableArray<string> cells = [.. row.Values.Select(CellOf)];
                 if (cells.All(string.IsNullOrWhiteSpace)) continue;
-                if (lines.Count > TrayTable.MostLines) return (null, TooLong(number));
+                if (lines.Count > TrayTable.MostLines) return (null, SeparatedValues.TooLong(number, TrayTable.MostLines));
                 lines.Add(new TrayLine(number, cells));
             }
             return (lines, null);
@@ -157,7 +88,7 @@ public static class TrayFile
     private static string CellOf(object? cell) => cell switch
     {
         null => "",
-        string text => text.Length <= MaxCell ? text : text[..MaxCell],
+        string text => text.Length <= SeparatedValues.MostInCell ? text : text[..SeparatedValues.MostInCell],
         double number => number.ToString("R", CultureInfo.InvariantCulture),
         bool yes => yes ? "yes" : "no",
         DateTime day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),

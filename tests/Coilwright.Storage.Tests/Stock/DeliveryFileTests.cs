@@ -107,12 +107,24 @@ public class DeliveryFileTests
     [InlineData("item,unit,howMany\n", FaultCodes.TableNoRows)]
     public async Task A_file_that_is_no_such_table_is_told(string text, string code) => Assert.Contains(code, (await FaultsOf(text)).Select(f => f.Code));
 
+    // Where else one may stand wrong, SeparatedValuesTests say.
     [Theory]
     [InlineData("item,unit,howMany,supplier\ndot,each,1,\"open\ndot,each,2,\n", 2)]
-    [InlineData("item,unit,howMany,supplier\ndot,each,1,a\ndot,each,2,5\" wide\ndot,each,3,b\n", 3)]
-    [InlineData("item,unit,howMany,supplier\ndot,each,1,\"two\nlines\"\ndot,each,2,\"a\"b\n", 4)]
     [InlineData("item;unit;howMany;\"supplier\ndot;each;1;a\n", 1)]
     public async Task A_quote_without_its_other_is_told_with_its_line(string text, int line) => Assert.Equal([(line, FaultCodes.TableBroken)], await FaultsOf(text));
+
+    [Fact]
+    public async Task Heads_under_empty_lines_are_told_where_they_stand() =>
+        Assert.Equal([(3, FaultCodes.FieldUnknown)], await FaultsOf("\n,,\nitem,unit,howMany,colour\ndot,each,1,red\n"));
+
+    // What a spreadsheet calls Unicode text.
+    [Fact]
+    public async Task Tabs_in_UTF_16_are_read()
+    {
+        var there = await (await Stock()).ListAsync();
+        byte[] file = [.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes("item\tunit\thowMany\tsupplier\r\ndot\tDutzend\t3\tGrößenhandel\r\n")];
+        Assert.Equal("Größenhandel", Assert.Single(DeliveryFile.Read(file, there, TestData.Data).Rows).Lot!.Supplier);
+    }
 
     [Fact]
     public async Task What_is_no_text_or_too_much_of_it_is_told()

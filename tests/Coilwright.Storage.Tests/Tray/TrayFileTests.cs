@@ -15,40 +15,16 @@ public class TrayFileTests
 
     private static string Lines(TrayTable table) => string.Join('\n', table.Lines.Select(l => $"{l.Line}:{string.Join('|', l.Cells)}").Prepend(string.Join('|', table.Heads)));
 
-    // RFC 4180, section 2: rules 1 to 7, each with the standard's own cells.
-    [Theory]
-    [InlineData("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n", "aaa|bbb|ccc\n2:zzz|yyy|xxx")]
-    [InlineData("aaa,bbb,ccc\r\nzzz,yyy,xxx", "aaa|bbb|ccc\n2:zzz|yyy|xxx")]
-    [InlineData("field_name,field_name2\r\naaa,bbb\r\nzzz,yyy\r\n", "field_name|field_name2\n2:aaa|bbb\n3:zzz|yyy")]
-    [InlineData("aaa,b b\r\n a , b \r\n", "aaa|b b\n2: a | b ")]
-    [InlineData("\"aaa\",\"bbb\"\r\nzzz,\"yyy\"\r\n", "aaa|bbb\n2:zzz|yyy")]
-    [InlineData("a,b\r\n\"aaa\",\"b\r\nbb\"\r\nzzz,yyy\r\n", "a|b\n2:aaa|b\r\nbb\n4:zzz|yyy")]
-    [InlineData("a,b\r\n\"aaa\",\"b\"\"bb\"\r\n", "a|b\n2:aaa|b\"bb")]
-    public void Values_are_read_by_the_standard(string text, string expected) => Assert.Equal(expected, Lines(Table(text)));
-
-    [Theory]
-    [InlineData("name;lengthMm\nDot;4,5\n", "name|lengthMm\n2:Dot|4,5")]
-    [InlineData("name\tlengthMm\nDot, red\t4,5\n", "name|lengthMm\n2:Dot, red|4,5")]
-    [InlineData("\uFEFFname,lengthMm\nDot,4.5\n", "name|lengthMm\n2:Dot|4.5")]
-    [InlineData("name;\"length, mm, along\"\nDot;4,5\n", "name|length, mm, along\n2:Dot|4,5")]
-    [InlineData("\n\nname,lengthMm\n,,\n\nDot,4.5\n", "name|lengthMm\n6:Dot|4.5")]
-    [InlineData("name\nDot\n", "name\n2:Dot")]
-    public void Semicolons_tabs_marks_and_empty_lines_are_taken_as_they_come(string text, string expected) => Assert.Equal(expected, Lines(Table(text)));
+    // What separated values are, SeparatedValuesTests say.
+    [Fact]
+    public void The_first_line_is_the_heads_and_the_others_keep_their_lines() =>
+        Assert.Equal("name|length, mm, along\n3:Dot|4,5", Lines(Table("name;\"length, mm, along\"\n\nDot;4,5\n")));
 
     [Fact]
-    public void What_spreadsheets_save_as_unicode_text_is_read()
+    public void A_quote_without_its_other_is_told_with_its_line()
     {
-        foreach (var encoding in (Encoding[])[Encoding.Unicode, Encoding.BigEndianUnicode])
-            Assert.Equal("name|Fach\n2:Größe|Ü", Lines(TrayFile.Read((byte[])[.. encoding.GetPreamble(), .. encoding.GetBytes("name\tFach\r\nGröße\tÜ\r\n")]).Table!));
-    }
-
-    [Theory]
-    [InlineData("name,b\nDot,\"open\nDash,4\n", 2)]
-    [InlineData("name,b\nDot,4\nDash,5\" wide\n", 3)]
-    public void A_quote_without_its_other_is_told_with_its_line(string text, int line)
-    {
-        var fault = TrayFile.Read(Encoding.UTF8.GetBytes(text)).Fault!;
-        Assert.Equal((FaultCodes.TableBroken, line), (fault.Code, fault.Line));
+        var fault = TrayFile.Read("name,b\nDot,\"open\nDash,4\n"u8.ToArray()).Fault!;
+        Assert.Equal((FaultCodes.TableBroken, 2), (fault.Code, fault.Line));
     }
 
     [Fact]

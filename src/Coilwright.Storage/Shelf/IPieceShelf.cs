@@ -61,6 +61,9 @@ public static class ShelfNames
 {
     /// <summary>What is wrong with a name; null when nothing is.</summary>
     public static Fault? Of(string? name) => name is null ? null : PieceRules.OfText("name", name, mayBeEmpty: false) is [var fault, ..] ? fault : null;
+
+    /// <summary>What is wrong with a title of several pieces, the first thing; null when nothing is.</summary>
+    public static Fault? OfTitles(ImmutableArray<Piece> pieces) => pieces.SelectMany(piece => PieceRules.OfTitle(piece.Title)).FirstOrDefault();
 }
 
 /// <summary>The steps that are no change of the piece's own.</summary>
@@ -105,6 +108,11 @@ public abstract record ShelfAnswer
     public sealed record NotKept(Fault Why) : ShelfAnswer;
 }
 
+/// <summary>What the shelf says to pieces that are to be the first on it.</summary>
+/// <param name="ArePut">Whether they were put there, all of them; otherwise none of them.</param>
+/// <param name="Why">Why they could not be; null when they were, or something is there already.</param>
+public sealed record FirstAnswer(bool ArePut, Fault? Why);
+
 /// <summary>The shelf, or a piece on it, cannot be read just now or at all.</summary>
 /// <param name="why">Why, as a sentence can be made of it.</param>
 public sealed class ShelfUnreadableException(Fault why) : IOException(why.Code)
@@ -138,6 +146,9 @@ public interface IPieceShelf
     /// <summary>Puts a new piece on the shelf. <see cref="ShelfAnswer.Kept"/> or <see cref="ShelfAnswer.NotKept"/>, that also for a title that is none
     /// (<see cref="PieceRules.OfTitle"/>): it could not be read again.</summary>
     Task<ShelfAnswer> AddAsync(Piece piece, CancellationToken cancel = default);
+
+    /// <summary>Puts pieces on an empty shelf, in their order, all of them or none; where anything is there already, nothing is done. Of many that ask at once, also from several programs, one is heard.</summary>
+    Task<FirstAnswer> AddFirstAsync(ImmutableArray<Piece> pieces, CancellationToken cancel = default);
 
     /// <summary>Keeps a change.</summary>
     /// <param name="id">The piece.</param>

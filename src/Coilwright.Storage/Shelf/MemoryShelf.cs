@@ -40,12 +40,26 @@ public sealed partial class MemoryShelf(TimeProvider clock) : IPieceShelf
     public Task<ShelfAnswer> AddAsync(Piece piece, CancellationToken cancel = default)
     {
         if (PieceRules.OfTitle(piece.Title) is [var fault, ..]) return Task.FromResult<ShelfAnswer>(new ShelfAnswer.NotKept(fault));
+        lock (_gate) return Task.FromResult<ShelfAnswer>(Put(piece));
+    }
+
+    /// <inheritdoc/>
+    public Task<FirstAnswer> AddFirstAsync(ImmutableArray<Piece> pieces, CancellationToken cancel = default)
+    {
+        if (ShelfNames.OfTitles(pieces) is { } fault) return Task.FromResult(new FirstAnswer(false, fault));
         lock (_gate)
         {
-            var life = new Life(Guid.CreateVersion7(clock.GetUtcNow()));
-            _lives.Add(life.Id, life);
-            return Task.FromResult<ShelfAnswer>(life.Step(0, ShelfSteps.Added, clock.GetUtcNow(), new State(piece, null)));
+            if (_lives.Count > 0) return Task.FromResult(new FirstAnswer(false, null));
+            foreach (var piece in pieces) Put(piece);
+            return Task.FromResult(new FirstAnswer(true, null));
         }
+    }
+
+    private ShelfAnswer.Kept Put(Piece piece)
+    {
+        var life = new Life(Guid.CreateVersion7(clock.GetUtcNow()));
+        _lives.Add(life.Id, life);
+        return life.Step(0, ShelfSteps.Added, clock.GetUtcNow(), new State(piece, null));
     }
 
     /// <inheritdoc/>

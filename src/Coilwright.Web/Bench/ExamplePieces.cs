@@ -25,9 +25,8 @@ public sealed class ExamplePieces(BenchOptions options, ReckoningData data, IPie
             var lines = await shelf.ListAsync(cancel);
             if (lines.IsEmpty)
             {
-                foreach (var file in Files)
-                    if (PieceFile.ReadFrom(file, data).Piece is { } piece)
-                        await shelf.AddAsync(piece, cancel);
+                // Another bench may begin on the same empty shelf at this moment: the shelf takes the examples from one of them.
+                await shelf.AddFirstAsync([.. Files.Select(file => PieceFile.ReadFrom(file, data).Piece).OfType<Piece>()], cancel);
                 lines = await shelf.ListAsync(cancel);
             }
             return lines.IsEmpty ? null : lines[0].Id;

@@ -44,6 +44,32 @@ public abstract class PieceShelfContract
     }
 
     [Fact]
+    public async Task First_pieces_are_put_on_an_empty_shelf_once_and_all_of_them_however_many_ask()
+    {
+        var shelf = Empty();
+        var slip = await shelf.AddFirstAsync([Boardwalk, Titled(new string('t', PieceRules.MostText + 1))]);
+        Assert.Equal((false, FaultCodes.TextTooLong), (slip.ArePut, slip.Why?.Code));
+        Assert.Empty(await shelf.ListAsync());
+        var answers = await Task.WhenAll(Enumerable.Range(0, 8).Select(i => Task.Run(() => shelf.AddFirstAsync([Titled($"{i} one"), Titled($"{i} two")]))));
+        Assert.All(answers, a => Assert.Null(a.Why));
+        var heard = Assert.Single(Enumerable.Range(0, 8), i => answers[i].ArePut);
+        Assert.Equal([$"{heard} one", $"{heard} two"], (await shelf.ListAsync()).Select(l => l.Title).Order(StringComparer.Ordinal));
+        var one = (await shelf.ListAsync())[0];
+        Assert.Equal((1L, false), ((await shelf.OpenAsync(one.Id))!.Revision, (await shelf.OpenAsync(one.Id))!.CanUndo));
+        Assert.Equal(ShelfSteps.Added, Assert.Single(await shelf.HistoryAsync(one.Id)).What);
+    }
+
+    [Fact]
+    public async Task First_pieces_are_not_put_beside_one_that_is_there()
+    {
+        var shelf = Empty();
+        var there = Kept(await shelf.AddAsync(Titled("mine")));
+        await shelf.ArchiveAsync(there.Id, true);
+        Assert.Equal(new FirstAnswer(false, null), await shelf.AddFirstAsync([Boardwalk]));
+        Assert.Equal("mine", Assert.Single(await shelf.ListAsync()).Title);
+    }
+
+    [Fact]
     public async Task What_is_not_there_is_missing()
     {
         var shelf = Empty();

@@ -105,6 +105,33 @@ public sealed class SqliteShelfTests : IDisposable
         Assert.Equal(kept.SelectMany(titles => titles).Order(StringComparer.Ordinal), states.Order(StringComparer.Ordinal));
     }
 
+    // Each round on an empty shelf of its own: two benches that are started together, and a third program that keeps a piece at that moment.
+    [Fact]
+    public async Task Of_two_programs_that_begin_together_one_puts_the_first_pieces_there()
+    {
+        for (var round = 0; round < 5; round++)
+        {
+            var way = _shelves.NewFolder();
+            SqliteShelf[] programs = [_shelves.Open(way), _shelves.Open(way), _shelves.Open(way)];
+            using var together = new Barrier(3);
+            var added = Task.Run(() => AtOnce(2, p => p.AddAsync(Boardwalk with { Title = "mine" })));
+            var answers = await Task.WhenAll(Enumerable.Range(0, 2).Select(which => Task.Run(() =>
+                AtOnce(which, p => p.AddFirstAsync([Boardwalk with { Title = "one" }, Boardwalk with { Title = "two" }])))));
+            Kept(await added);
+            Assert.All(answers, a => Assert.Null(a.Why));
+            // Hers may have come first: then there is nothing to put.
+            var put = answers.Count(a => a.ArePut);
+            Assert.InRange(put, 0, 1);
+            Assert.Equal(put == 1 ? ["mine", "one", "two"] : ["mine"], (await programs[0].ListAsync()).Select(l => l.Title).Order(StringComparer.Ordinal));
+
+            T AtOnce<T>(int which, Func<SqliteShelf, T> what)
+            {
+                together.SignalAndWait();
+                return what(programs[which]);
+            }
+        }
+    }
+
     [Fact]
     public async Task Steps_can_only_be_added_whoever_asks()
     {

@@ -104,10 +104,32 @@ public sealed partial class PostgresShelf : IPieceShelf, IAsyncDisposable, IDisp
         var (head, mark) = (ShelfHead.First(Guid.CreateVersion7(_clock.GetUtcNow())), Guid.NewGuid());
         return WriteAsync<ShelfAnswer>(async turn =>
         {
-            await turn.DoAsync("INSERT INTO coilwright.pieces (id) VALUES (@id)", ("id", head.Id));
-            await AddAsync(turn, head, mark, 0, ShelfSteps.Added, null, piece);
+            await PutAsync(turn, head, mark, piece);
             return new ShelfAnswer.Kept(Shelved(piece, head));
         }, answer => answer is ShelfAnswer.Kept, fault => new ShelfAnswer.NotKept(fault), turn => IsThereAsync(turn, head.Id, mark), cancel);
+    }
+
+    /// <inheritdoc/>
+    public Task<FirstAnswer> AddFirstAsync(ImmutableArray<Piece> pieces, CancellationToken cancel = default)
+    {
+        if (ShelfNames.OfTitles(pieces) is { } slip) return Task.FromResult(new FirstAnswer(false, slip));
+        if (pieces.IsEmpty) return Task.FromResult(new FirstAnswer(false, null));
+        var first = (Head: ShelfHead.First(Guid.CreateVersion7(_clock.GetUtcNow())), Mark: Guid.NewGuid());
+        return WriteAsync(async turn =>
+        {
+            // Whoever puts a piece there, in whatever program, is waited for and waits for this; looking does not.
+            await turn.DoAsync("LOCK TABLE coilwright.pieces IN SHARE ROW EXCLUSIVE MODE");
+            if (await turn.ReadAsync(_ => true, "SELECT FROM coilwright.pieces LIMIT 1") is not []) return new FirstAnswer(false, null);
+            await PutAsync(turn, first.Head, first.Mark, pieces[0]);
+            foreach (var piece in pieces.Skip(1)) await PutAsync(turn, ShelfHead.First(Guid.CreateVersion7(_clock.GetUtcNow())), Guid.NewGuid(), piece);
+            return new FirstAnswer(true, null);
+        }, answer => answer.ArePut, fault => new FirstAnswer(false, fault), turn => IsThereAsync(turn, first.Head.Id, first.Mark), cancel);
+    }
+
+    private async Task PutAsync(PostgresTurn turn, ShelfHead head, Guid mark, Piece piece)
+    {
+        await turn.DoAsync("INSERT INTO coilwright.pieces (id) VALUES (@id)", ("id", head.Id));
+        await AddAsync(turn, head, mark, 0, ShelfSteps.Added, null, piece);
     }
 
     /// <inheritdoc/>

@@ -123,12 +123,28 @@ public sealed partial class SqliteShelf : IPieceShelf, IDisposable
     public Task<ShelfAnswer> AddAsync(Piece piece, CancellationToken cancel = default) => WriteAsync<ShelfAnswer>(connection =>
     {
         if (PieceRules.OfTitle(piece.Title) is [var slip, ..]) return new ShelfAnswer.NotKept(slip);
+        return new ShelfAnswer.Kept(Shelved(piece, Put(connection, piece)));
+    }, answer => answer is ShelfAnswer.Kept, fault => new ShelfAnswer.NotKept(fault), cancel);
+
+    /// <inheritdoc/>
+    public Task<FirstAnswer> AddFirstAsync(ImmutableArray<Piece> pieces, CancellationToken cancel = default) => WriteAsync(connection =>
+    {
+        if (ShelfNames.OfTitles(pieces) is { } slip) return new FirstAnswer(false, slip);
+        // Nobody else writes from here on.
+        using (var command = Command(connection, "SELECT 1 FROM pieces LIMIT 1"))
+            if (command.ExecuteScalar() is not null) return new FirstAnswer(false, null);
+        foreach (var piece in pieces) Put(connection, piece);
+        return new FirstAnswer(true, null);
+    }, answer => answer.ArePut, fault => new FirstAnswer(false, fault), cancel);
+
+    private ShelfHead Put(SqliteConnection connection, Piece piece)
+    {
         var id = Guid.CreateVersion7(_clock.GetUtcNow());
         Execute(connection, "INSERT INTO pieces (id) VALUES ($id)", ("$id", NameOf(id)));
         var head = ShelfHead.First(id);
         Add(connection, head, 0, ShelfSteps.Added, null, piece);
-        return new ShelfAnswer.Kept(Shelved(piece, head));
-    }, answer => answer is ShelfAnswer.Kept, fault => new ShelfAnswer.NotKept(fault), cancel);
+        return head;
+    }
 
     /// <inheritdoc/>
     public Task<ShelfAnswer> ChangeAsync(Guid id, long seen, ShelfChange change, CancellationToken cancel = default) => StepAsync(id, seen, (connection, now) =>

@@ -12,6 +12,9 @@ public enum WhyNoCure
     /// <summary>What to give up for it is her choice, and not one edit.</summary>
     HerChoice,
 
+    /// <summary>Whether an edit ends it only settling the piece anew would tell, which takes minutes for each edit that is looked at: she makes one and lets it settle again.</summary>
+    SettleAnew,
+
     /// <summary>Nothing is amiss: it is told, and stays true.</summary>
     NothingAmiss,
 }
@@ -49,9 +52,9 @@ public static class CureTable
         [NoticeCodes.NotApart] = WhyNoCure.HerChoice,
         [NoticeCodes.NotTogether] = WhyNoCure.HerChoice,
         [NoticeCodes.OtherEnd] = WhyNoCure.HerChoice,
-        [NoticeCodes.TurnsGape] = WhyNoCure.HerChoice,
-        [NoticeCodes.FocalTips] = WhyNoCure.HerChoice,
-        [NoticeCodes.OnAKnifesEdge] = WhyNoCure.HerChoice,
+        [NoticeCodes.TurnsGape] = WhyNoCure.SettleAnew,
+        [NoticeCodes.FocalTips] = WhyNoCure.SettleAnew,
+        [NoticeCodes.OnAKnifesEdge] = WhyNoCure.SettleAnew,
         [NoticeCodes.MeasuredDiffers] = WhyNoCure.NothingAmiss,
         [NoticeCodes.ChildCautions] = WhyNoCure.NothingAmiss,
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);

@@ -9,6 +9,9 @@ public sealed record CureWords
     /// <summary>What would be amiss then: {notices}.</summary>
     public required string Brings { get; init; }
 
+    /// <summary>Why none is proposed for what settling found: only settling anew tells whether one helps.</summary>
+    public required string SettleAnew { get; init; }
+
     /// <summary>It is tried: {cure}.</summary>
     public required string Tried { get; init; }
 

@@ -43,6 +43,24 @@ public sealed class NoticesListTests : BunitContext
         Assert.Same(cure, tried);
     }
 
+    // What is her choice or for the rule to tell stands in the notice itself.
+    [Theory]
+    [InlineData(NoticeCodes.TurnsGape, true)]
+    [InlineData(NoticeCodes.FocalTips, true)]
+    [InlineData(NoticeCodes.OnAKnifesEdge, true)]
+    [InlineData(NoticeCodes.HeavyForItsTurns, false)]
+    [InlineData(NoticeCodes.BoreUnknown, false)]
+    public void What_only_settling_anew_would_cure_says_so_and_has_nothing_to_try(string code, bool says)
+    {
+        Assert.Equal(says, CureTable.None[code] == WhyNoCure.SettleAnew);
+        var bead = Examples.Boardwalk.Beads[0].Id;
+        var notice = Notice.Of(code, Severity.Warn, bead, [("gapMm", 2), ("overMm", 1), ("number", 3), ("angleDeg", 10), ("overDeg", 8), ("tipsDeg", 12), ("totalG", 30), ("perTurnG", 15), ("heavyG", 10), ("neededBoreMm", 1), ("wireMm", 0.6)]);
+        var reckoned = Reckoning.Of(Examples.Boardwalk, Examples.Data) with { Notices = [notice] };
+        var list = Render<NoticesList>(p => p.Add(c => c.Reckoned, reckoned));
+        Assert.Equal(says, list.Find(".notice").TextContent.Contains("shows once you look again how it sits", StringComparison.Ordinal));
+        Assert.Empty(list.FindAll("button.cure"));
+    }
+
     [Fact]
     public void A_notice_that_means_no_beads_has_nothing_to_show()
     {

@@ -7,6 +7,7 @@ internal static class EnglishBenchCure
     {
         TryIt = "Try it: {cure}",
         Brings = "Then this comes: {notices}.",
+        SettleAnew = "Whether a change helps shows once you look again how it sits.",
         Tried = "Tried: {cure}.",
         TakeBack = "Back to how it was",
     };

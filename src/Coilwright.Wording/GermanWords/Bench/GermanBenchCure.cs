@@ -7,6 +7,7 @@ internal static class GermanBenchCure
     {
         TryIt = "Ausprobieren: {cure}",
         Brings = "Dann kommt das: {notices}.",
+        SettleAnew = "Ob eine Änderung hilft, zeigt sich, wenn du wieder ansiehst, wie es sitzt.",
         Tried = "Ausprobiert: {cure}.",
         TakeBack = "Wieder wie vorher",
     };

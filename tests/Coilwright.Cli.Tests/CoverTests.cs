@@ -1,7 +1,7 @@
 using System.IO.Compression;
 using System.Text;
 using System.Text.Json.Nodes;
-using Coilwright.Documents.Rasters;
+using Coilwright.Core.Pieces;
 using Coilwright.Documents.Tests.Rasters;
 
 namespace Coilwright.Cli.Tests;
@@ -68,7 +68,7 @@ public class CoverTests
             "cut.png" => SampleRasters.Png(400, 300)[..400],
             "huge.png" => SampleRasters.BlackPng(10_000, 10_000),
             "dot.png" => SampleRasters.BlackPng(1, 1),
-            "heavy.jpg" => [0xFF, 0xD8, 0xFF, .. new byte[RasterReading.MostBytes]],
+            "heavy.jpg" => [0xFF, 0xD8, 0xFF, .. new byte[PhotoSize.MostBytes]],
             _ => null,
         };
         if (bytes is not null) Written(folder, name, bytes);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
 using SkiaSharp;
 
 namespace Coilwright.Documents.Rasters;
@@ -12,9 +13,6 @@ namespace Coilwright.Documents.Rasters;
 /// </remarks>
 public static class RasterReading
 {
-    /// <summary>Largest file, bytes: above what a telephone's camera makes. Our choice.</summary>
-    public const int MostBytes = 16 * 1024 * 1024;
-
     /// <summary>Most pixels of a file: above a 48-megapixel camera, and what is opened takes 200 MB of memory for a moment. Our choice.</summary>
     public const int MostPixels = 50_000_000;
 
@@ -31,7 +29,7 @@ public static class RasterReading
     /// <param name="file">Its bytes.</param>
     public static RasterRead Of(ReadOnlyMemory<byte> file)
     {
-        if (OfSize(file.Length) is { } tooLarge) return new RasterRead.IsNot(tooLarge);
+        if (PhotoSize.Check(file.Length) is { } tooLarge) return new RasterRead.IsNot(tooLarge);
         var isJpeg = file.Span.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF]);
         if (!isJpeg && !file.Span.StartsWith((ReadOnlySpan<byte>)[0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A]))
             return new RasterRead.IsNot(Fault.Of(FaultCodes.PhotoKind, "", "", ("known", "JPEG, PNG")));
@@ -49,9 +47,6 @@ public static class RasterReading
         using var upright = Upright(pixels, codec.EncodedOrigin, isJpeg || !SeesThrough(pixels));
         return new RasterRead.Is(Written(upright, isJpeg));
     }
-
-    /// <summary>What is wrong with a file's size, in bytes, before it is read; null when nothing is.</summary>
-    public static Fault? OfSize(long bytes) => bytes > MostBytes ? Fault.Of(FaultCodes.PhotoTooLarge, "", "", ("max", "16 MB")) : null;
 
     /// <summary>The pixels of a picture.</summary>
     internal static SKBitmap Open(Raster raster) => SKBitmap.Decode(raster.Bytes.Span) ?? throw new InvalidDataException("A picture that was read once cannot be read again.");

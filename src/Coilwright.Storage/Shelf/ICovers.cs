@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
 
 namespace Coilwright.Storage.Shelf;
 
@@ -53,7 +54,7 @@ public static class CoverRules
     /// <summary>What is wrong with a picture.</summary>
     public static ImmutableArray<Fault> Of(Photo photo)
     {
-        if (TrialRules.OfSize(photo.Bytes.Length) is { } tooLarge) return [tooLarge];
+        if (PhotoSize.Check(photo.Bytes.Length, "photo") is { } tooLarge) return [tooLarge];
         if (MediaTypes.Contains(photo.MediaType) && TrialRules.KindOf(photo.Bytes.Span) == photo.MediaType) return [];
         return [Fault.Of(FaultCodes.PhotoKind, "photo", photo.MediaType.Length <= 60 ? photo.MediaType : "", ("known", "JPEG, PNG"))];
     }

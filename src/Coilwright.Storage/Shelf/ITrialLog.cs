@@ -6,7 +6,7 @@ namespace Coilwright.Storage.Shelf;
 
 /// <summary>A photo of a trial on the mat, as it came from the camera.</summary>
 /// <param name="MediaType">What it is, one of <see cref="TrialRules.MediaTypes"/>.</param>
-/// <param name="Bytes">Its bytes, at most <see cref="TrialRules.MostPhotoBytes"/>.</param>
+/// <param name="Bytes">Its bytes, at most <see cref="PhotoSize.MostBytes"/>.</param>
 public sealed record Photo(string MediaType, ReadOnlyMemory<byte> Bytes);
 
 /// <summary>What was tried, and what came of it.</summary>
@@ -63,12 +63,6 @@ public interface ITrialLog
 /// <summary>The rules that an entry of a trial log must meet, on every shelf.</summary>
 public static class TrialRules
 {
-    /// <summary>Largest photo, in bytes: above what a telephone's camera makes, and below what would choke a backup.</summary>
-    public const int MostPhotoBytes = 16 * 1024 * 1024;
-
-    /// <summary>The same, as it is said.</summary>
-    public const string MostPhoto = "16 MB";
-
     /// <summary>The kinds of photo that are taken. Drawings with scripts in them are none.</summary>
     public static ImmutableSortedSet<string> MediaTypes { get; } = ["image/jpeg", "image/png", "image/webp"];
 
@@ -82,13 +76,10 @@ public static class TrialRules
     /// <summary>What is wrong with the reason for dropping one.</summary>
     public static ImmutableArray<Fault> OfReason(string? because) => because is null ? [] : PieceRules.OfText("droppedBecause", because, mayBeEmpty: true);
 
-    /// <summary>What is wrong with a photo's size, in bytes; null when nothing is.</summary>
-    public static Fault? OfSize(long bytes) => bytes > MostPhotoBytes ? Fault.Of(FaultCodes.PhotoTooLarge, "photo", "", ("max", MostPhoto)) : null;
-
     /// <summary>What is wrong with a photo.</summary>
     public static ImmutableArray<Fault> Of(Photo photo)
     {
-        if (OfSize(photo.Bytes.Length) is { } tooLarge) return [tooLarge];
+        if (PhotoSize.Check(photo.Bytes.Length, "photo") is { } tooLarge) return [tooLarge];
         // What a file calls itself is not what it is: a browser goes by the type that we give it.
         if (MediaTypes.Contains(photo.MediaType) && KindOf(photo.Bytes.Span) == photo.MediaType) return [];
         return [Fault.Of(FaultCodes.PhotoKind, "photo", photo.MediaType.Length <= 60 ? photo.MediaType : "", ("known", "JPEG, PNG, WebP"))];

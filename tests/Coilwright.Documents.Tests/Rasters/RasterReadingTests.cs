@@ -1,5 +1,6 @@
 using Coilwright.Core.Colour;
 using Coilwright.Core.Faults;
+using Coilwright.Core.Pieces;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Rasters;
 using CsCheck;
@@ -123,7 +124,7 @@ public class RasterReadingTests
         Assert.Equal(FaultCodes.PhotoTooManyPixels, Refused(BlackPng(10_000, 10_000)));
         Assert.Equal(FaultCodes.PhotoTooSmall, Refused(BlackPng(1, 1)));
         Assert.Equal(FaultCodes.PhotoTooSmall, Refused(BlackPng(199, 4000)));
-        Assert.Equal(FaultCodes.PhotoTooLarge, Refused(new byte[RasterReading.MostBytes + 1]));
+        Assert.Equal(FaultCodes.PhotoTooLarge, Refused(new byte[PhotoSize.MostBytes + 1]));
         Assert.Equal(FaultCodes.PhotoKind, Refused([]));
         Assert.Equal(FaultCodes.PhotoKind, Refused("<svg xmlns=\"http://www.w3.org/2000/svg\"><script/></svg>"u8.ToArray()));
         Assert.Equal(FaultCodes.PhotoKind, Refused("GIF89a"u8.ToArray()));

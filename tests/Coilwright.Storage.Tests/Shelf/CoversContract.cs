@@ -75,7 +75,7 @@ public abstract class CoversContract
         Assert.Equal(FaultCodes.PhotoKind, NotKept(await covers.KeepCoverAsync(piece, new Photo("image/webp", (byte[])[.. "RIFF"u8, 4, 0, 0, 0, .. "WEBP"u8, 7]), isStill: false)));
         Assert.Equal(FaultCodes.PhotoKind, NotKept(await covers.KeepCoverAsync(piece, new Photo("image/jpeg", Png), isStill: false)));
         Assert.Equal(FaultCodes.PhotoKind, NotKept(await covers.KeepCoverAsync(piece, new Photo("image/svg+xml", "<svg/>"u8.ToArray()), isStill: false)));
-        var large = new byte[TrialRules.MostPhotoBytes + 1];
+        var large = new byte[PhotoSize.MostBytes + 1];
         Jpeg.CopyTo(large, 0);
         Assert.Equal(FaultCodes.PhotoTooLarge, NotKept(await covers.KeepCoverAsync(piece, new Photo("image/jpeg", large), isStill: false)));
         Assert.Equal(first.Id, (await covers.CoverAsync(piece))!.Id);

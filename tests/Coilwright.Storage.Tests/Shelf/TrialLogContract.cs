@@ -75,7 +75,7 @@ public abstract class TrialLogContract
             Kept(await log.AddTrialAsync(piece, 1, "x", new Photo(type, bytes)));
         foreach (var (type, bytes) in (IEnumerable<(string, byte[])>)[("image/png", Jpeg), ("image/svg+xml", "<svg/>"u8.ToArray()), ("text/html", Png), ("image/jpeg", [])])
             Assert.Equal(FaultCodes.PhotoKind, Assert.Single(Assert.IsType<TrialAnswer.NotKept>(await log.AddTrialAsync(piece, 1, "x", new Photo(type, bytes))).Why).Code);
-        var large = new byte[TrialRules.MostPhotoBytes + 1];
+        var large = new byte[PhotoSize.MostBytes + 1];
         Jpeg.CopyTo(large, 0);
         Assert.Equal(FaultCodes.PhotoTooLarge, Assert.Single(Assert.IsType<TrialAnswer.NotKept>(await log.AddTrialAsync(piece, 1, "x", new Photo("image/jpeg", large))).Why).Code);
         Assert.Equal(3, (await log.TrialsAsync(piece)).Length);

@@ -1,5 +1,5 @@
 using System.Text;
-using Coilwright.Storage.Shelf;
+using Coilwright.Core.Pieces;
 using Coilwright.Web.Tests.Components;
 using Coilwright.Web.Tests.Hosting;
 using Microsoft.Playwright;
@@ -123,7 +123,7 @@ public sealed class TrialsPageTests(BenchInBrowser bench) : IClassFixture<BenchI
         await using (var file = File.Create(large))
         {
             await file.WriteAsync(Png);
-            file.SetLength(TrialRules.MostPhotoBytes + 1);
+            file.SetLength(PhotoSize.MostBytes + 1);
         }
         await page.GetByLabel("Choose a photo").SetInputFilesAsync(large);
         await Expect(page.Locator(".trial-form .trouble li")).ToContainTextAsync("16 MB");

@@ -86,21 +86,27 @@ public sealed partial class PatternCoverTests(BenchInBrowser bench) : IClassFixt
         await visit.OpenAsync(at + "/pattern/paper");
         await ShowsAsync(page, "At a glance");
         var jpeg = SampleRasters.Jpeg(800, 600);
+        // Chosen by keys alone: where she is, she stays, whatever comes of it.
+        var field = page.GetByLabel("A photo of the finished piece");
+        await field.FocusAsync();
         byte[] exif = [.. "Exif\0\0"u8, .. Encoding.ASCII.GetBytes(secret)];
         await ChooseAsync(page, "worn.jpg", "image/jpeg", [.. jpeg[..2], 0xFF, 0xE1, 0, (byte)(exif.Length + 2), .. exif, .. jpeg[2..]]);
         await ShowsAsync(page, Finished);
         await Expect(Thumbnail(page)).ToHaveAttributeAsync("alt", "The picture for the cover of Boardwalk");
         var kept = await page.EvaluateAsync<string>("async () => { const b = new Uint8Array(await (await fetch(document.querySelector('.pattern-cover img').src)).arrayBuffer()); let t = ''; for (const c of b) t += String.fromCharCode(c); return btoa(t); }");
         Assert.Equal(jpeg, Convert.FromBase64String(kept));
+        await Expect(field).ToBeFocusedAsync();
         Assert.DoesNotContain(secret, await PdfAsync(page), StringComparison.Ordinal);
         await Barriers.NoneAsync(page, frames: false);
 
         var before = await Thumbnail(page).GetAttributeAsync("src");
+        await field.FocusAsync();
         await ChooseAsync(page, "cut.png", "image/png", SampleRasters.Png(400, 300)[..400]);
         await Expect(page.GetByText("cannot be read to its end")).ToBeVisibleAsync();
         await ChooseAsync(page, "note.png", "image/png", "Dear customer"u8.ToArray());
         await Expect(page.GetByText("This is not a photo of that kind.")).ToBeVisibleAsync();
         await Expect(Thumbnail(page)).ToHaveAttributeAsync("src", before!);
+        await Expect(field).ToBeFocusedAsync();
         // It is still there for whoever comes next.
         await visit.OpenAsync(at + "/pattern/paper");
         await Expect(Thumbnail(page)).ToHaveAttributeAsync("src", before!);

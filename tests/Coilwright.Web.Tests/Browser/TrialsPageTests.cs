@@ -110,6 +110,37 @@ public sealed class TrialsPageTests(BenchInBrowser bench) : IClassFixture<BenchI
         await Expect(Entries(page)).ToHaveCountAsync(1);
     }
 
+    // Someone who goes by keys alone has chosen a file and is put back into its field by the browser; from there it goes on.
+    [Fact]
+    public async Task The_field_in_which_a_photo_was_chosen_keeps_the_focus_and_gets_it_when_the_photo_is_left_out()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Examples.Boardwalk) + "/trials");
+        var field = page.GetByLabel("Choose a photo");
+        await field.FocusAsync();
+        await field.SetInputFilesAsync(Photo("mat.jpg", Png));
+        await Expect(page.Locator(".photo-chosen")).ToContainTextAsync("mat.jpg");
+        await Expect(field).ToBeFocusedAsync();
+        // Another in its place, and one that is none.
+        await field.SetInputFilesAsync(Photo("again.jpg", Png));
+        await Expect(page.Locator(".photo-chosen")).ToContainTextAsync("again.jpg");
+        await Expect(field).ToBeFocusedAsync();
+        await field.SetInputFilesAsync(Photo("none.jpg", "Dear customer"u8.ToArray()));
+        await Expect(page.Locator(".trial-form .trouble li")).ToContainTextAsync("JPEG, PNG, WebP");
+        await Expect(page.Locator(".photo-chosen")).ToHaveCountAsync(0);
+        await Expect(field).ToBeFocusedAsync();
+        await field.SetInputFilesAsync(Photo("mat.jpg", Png));
+        await Expect(page.Locator(".photo-chosen")).ToBeVisibleAsync();
+        await Expect(page.Locator(".trial-form .trouble li")).ToHaveCountAsync(0);
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".photo-chosen")).ToHaveCountAsync(0);
+        await Expect(field).ToBeFocusedAsync();
+        // It names no photo that is not there.
+        await Expect(field).ToHaveValueAsync("");
+    }
+
     [Fact]
     public async Task A_photo_over_the_limit_is_told_by_its_limit_before_it_is_read()
     {

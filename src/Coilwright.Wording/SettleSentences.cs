@@ -25,7 +25,7 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
     {
         if (settled is not { Worn: { } worn, Relaxed: { } relaxed }) yield break;
         yield return language.Sentence(_words.Worn, ("wristMm", settled.Request.WristMm), ("turns", language.Number(worn.Turns, 1)), ("perTurnMm", worn.WirePerTurnMm), ("insideMm", worn.InsideMm));
-        if (settled.Request.Pose != ArmPose.TopUp) yield return language.Sentence(_words.Posed, ("arm", _words.Arms[settled.Request.Pose]));
+        foreach (var sentence in Arm()) yield return sentence;
         yield return language.Sentence(_words.Bears, ("share", settled.BearingShare));
         var signs = SettleSigns.Of(settled, choices);
         if (settled.Widest is not { } widest) yield return _words.NoGaps;
@@ -33,6 +33,24 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
         if (SettleSigns.MostTipped(settled) is { } most && !signs.Contains(SettleSign.Tips))
             yield return language.Sentence(_words.Flat, ("angleDeg", settled.Beads[settled.Focal!.Value].AngleDeg), ("tipsDeg", Math.Abs(most.TipsDeg)));
         yield return language.Sentence(_words.Relaxed, ("turns", language.Number(relaxed.Turns, 1)), ("insideMm", relaxed.InsideMm));
+    }
+
+    /// <summary>How the arm was held and what the wrist was taken as, each only where it is not as usual.</summary>
+    public IEnumerable<string> Arm()
+    {
+        var request = settled.Request;
+        if (request.Pose != ArmPose.TopUp) yield return language.Sentence(_words.Posed, ("arm", _words.Arms[request.Pose]));
+        if (request.Aspect != SettleRequest.UsualAspect || request.Taper != 0) yield return language.Sentence(_words.Formed, [.. Form(request)]);
+    }
+
+    /// <summary>What an arm is taken as, whole: how it is held, how oval the wrist is and how it widens.</summary>
+    public static string ArmTaken(SettleRequest request, Language language) =>
+        language.Sentence(language.Settle.ArmTaken, [("arm", language.Settle.Arms[request.Pose]), .. Form(request), ("same", request.Taper == 0 ? 1 : null)]);
+
+    private static IEnumerable<(string, object?)> Form(SettleRequest request)
+    {
+        var more = request.Taper * ArmMeasures.UpMm;
+        return [("share", request.Aspect), ("moreMm", more > 0 ? more : null), ("lessMm", more < 0 ? -more : null), ("upMm", ArmMeasures.UpMm)];
     }
 
     /// <summary>What to mind.</summary>

@@ -27,7 +27,7 @@ public sealed record SettleWords
     /// <summary>It was stopped.</summary>
     public required string Stopped { get; init; }
 
-    /// <summary>The piece has changed since.</summary>
+    /// <summary>The piece, the wrist or the arm is another since.</summary>
     public required string Older { get; init; }
 
     /// <summary>As worn: {wristMm}, {turns}, {perTurnMm}, {insideMm}.</summary>
@@ -125,6 +125,39 @@ public sealed record SettleWords
 
     /// <summary>The arm was held otherwise than level with the top of the wrist up: {arm}.</summary>
     public required string Posed { get; init; }
+
+    /// <summary>The wrist was taken as otherwise than usual: {share} as thick as wide, and where it is not as large all along {moreMm} or {lessMm} round it, {upMm} up the arm.</summary>
+    public required string Formed { get; init; }
+
+    /// <summary>The arm, which can be told otherwise: heading.</summary>
+    public required string TheArm { get; init; }
+
+    /// <summary>What it is taken as: {arm} for how it is held, {share} as thick as wide, {moreMm} or {lessMm} round it, {upMm} up the arm, or {same} where it is as large all along.</summary>
+    public required string ArmTaken { get; init; }
+
+    /// <summary>How it is held.</summary>
+    public required string ArmHeld { get; init; }
+
+    /// <summary>The wrist from side to side.</summary>
+    public required string WristWidth { get; init; }
+
+    /// <summary>The wrist from top to underside.</summary>
+    public required string WristThickness { get; init; }
+
+    /// <summary>Round the arm further up: {upMm}.</summary>
+    public required string GirthUp { get; init; }
+
+    /// <summary>How to measure it, and what is taken for what is not measured: {share} as thick as wide.</summary>
+    public required string ArmHint { get; init; }
+
+    /// <summary>The thickness does not go with the width: {leastMm}, {mostMm}.</summary>
+    public required string ThicknessTrouble { get; init; }
+
+    /// <summary>The girth further up does not go with the wrist's: {leastMm}, {mostMm}.</summary>
+    public required string GirthUpTrouble { get; init; }
+
+    /// <summary>It is not worked out while something about the arm does not go together.</summary>
+    public required string ArmTroubled { get; init; }
 
     /// <summary>Ways of holding the arm.</summary>
     public required FrozenDictionary<ArmPose, string> Arms { get; init; }

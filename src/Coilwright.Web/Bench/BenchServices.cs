@@ -54,6 +54,7 @@ internal static class BenchServices
         services.AddSingleton<QuietCores>();
         services.AddSingleton<Reckoner>();
         services.AddSingleton<SettledPieces>();
+        services.AddSingleton<ArmsInMind>();
         services.AddSingleton<JobList>();
         services.AddHostedService(s => s.GetRequiredService<JobList>());
         services.AddSingleton<SheetMaker>();

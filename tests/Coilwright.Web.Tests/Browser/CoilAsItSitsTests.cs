@@ -63,6 +63,41 @@ public sealed class CoilAsItSitsTests(BenchInBrowser bench) : IClassFixture<Benc
         await Expect(page.Button("See how it sits now")).ToBeVisibleAsync();
     }
 
+    // The picture follows the arm while it is shown as it sits, and so does the model that can be kept.
+    [Fact]
+    public async Task It_sits_as_the_arm_is_held()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
+        var page = visit.Page;
+        var piece = await visit.BringAsync(Examples.PuddleHop with { Title = "Held another way" });
+        await visit.OpenAsync(piece + "/coil");
+        await ShownAsync(page, "worn");
+        await page.Locator("details.arm summary").ClickAsync();
+        // While it is shown as reckoned nothing is worked out.
+        await page.GetByLabel("How it is held").SelectOptionAsync("underside-up");
+        await Expect(page.Locator("details.arm summary")).ToContainTextAsync("underside up");
+        await Expect(page.Button("Stop")).ToHaveCountAsync(0);
+
+        await Choice(page, "On the wrist, as it sits").CheckAsync();
+        await Expect(page.Locator(".coil-sits").GetByText("Worked out with the arm level, underside up.")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+        var under = await SeenAsync(page, 10);
+        await page.GetByLabel("How it is held").SelectOptionAsync("hanging");
+        await Expect(page.Locator(".coil-sits").GetByText("Worked out with the arm upright, the finishing end down.")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+        await ShownAsync(page, "sits");
+        var hanging = await SeenAsync(page, 10);
+        Assert.True(Math.Abs(under[0] - hanging[0]) + Math.Abs(under[1] - hanging[1]) > 0.5, $"{under[0]}, {under[1]} for {hanging[0]}, {hanging[1]}");
+
+        var address = await page.GetByRole(AriaRole.Link, new() { Name = "Save it as it sits" }).GetAttributeAsync("href");
+        Assert.Contains("arm=hanging&aspect=0.75&taper=0", address, StringComparison.Ordinal);
+        var api = page.Context.APIRequest;
+        var kept = await api.GetAsync(new Uri(bench.Address, address).ToString());
+        Assert.True(kept.Ok, kept.StatusText);
+        Assert.NotEqual(await kept.BodyAsync(), await (await api.GetAsync(new Uri(bench.Address, $"{piece}/coil/as-it-sits.glb").ToString())).BodyAsync());
+        foreach (var wrong in (string[])["arm=hangng", "aspect=0.1", "taper=1", "aspect=NaN", "aspect=wide"])
+            Assert.Equal(404, (await api.GetAsync(new Uri(bench.Address, $"{piece}/coil/as-it-sits.glb?{wrong}").ToString())).Status);
+        await Barriers.NoneAsync(page);
+    }
+
     [Fact]
     public async Task What_finds_no_rest_leaves_the_picture_and_says_why()
     {

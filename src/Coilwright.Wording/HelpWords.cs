@@ -81,6 +81,9 @@ public sealed record HelpWords
     /// <summary><c>--glb</c>.</summary>
     public required string SheetGlb { get; init; }
 
+    /// <summary>The option of writing the model as the piece sits: {other} option that it belongs to; none where the model is written anyway.</summary>
+    public required string ModelSettled { get; init; }
+
     /// <summary><c>--ink-saving</c>.</summary>
     public required string SheetInkSaving { get; init; }
 

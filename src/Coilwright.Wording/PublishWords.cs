@@ -41,6 +41,9 @@ public sealed record PublishWords
     /// <summary>The model to turn.</summary>
     public required string Model { get; init; }
 
+    /// <summary>What the model is where the piece stands in it as it sits.</summary>
+    public required string ModelSettled { get; init; }
+
     /// <summary>The listing.</summary>
     public required string ListingText { get; init; }
 

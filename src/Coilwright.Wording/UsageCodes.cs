@@ -99,6 +99,12 @@ public static class UsageCodes
     /// <summary>Two options stand together that say the same in two ways; {other}.</summary>
     public const string NotBoth = "usage.not-both";
 
+    /// <summary>An option stands that says how another is meant, and the other does not; {other}.</summary>
+    public const string OnlyWith = "usage.only-with";
+
+    /// <summary>A piece is to be written as it sits, and no rest was found; {why}.</summary>
+    public const string NotSettled = "usage.not-settled";
+
     /// <summary>A sheet of labels is not two to four pairs of numbers with an x between them.</summary>
     public const string LabelsForm = "usage.labels-form";
 

@@ -70,6 +70,33 @@ public class PublishTests
         Assert.False(File.Exists(folder["none.zip"]));
     }
 
+    [Fact]
+    public void Its_model_stands_as_it_sits_where_that_is_asked_for_and_the_manifest_says_so()
+    {
+        using var folder = new OwnFolder();
+        Assert.Equal(0, TheProgram.Run(["publish", TheProgram.Example("puddle-hop"), "--out", folder["quick.zip"], .. Small]).Code);
+        Assert.Equal(0, TheProgram.Run(["publish", TheProgram.Example("puddle-hop"), "--out", folder["sits.zip"], .. Small, "--settled"]).Code);
+        using ZipArchive quick = ZipFile.OpenRead(folder["quick.zip"]), sits = ZipFile.OpenRead(folder["sits.zip"]);
+        Assert.Contains("\"pose\":\"worn\"", Text(quick, "coil.glb"), StringComparison.Ordinal);
+        Assert.Contains("\"pose\":\"settled\"", Text(sits, "coil.glb"), StringComparison.Ordinal);
+        string About(ZipArchive zip) => (string)Manifest.Valid(Text(zip, "manifest.json"))["files"]!.AsArray().Single(f => (string)f!["name"]! == "coil.glb")!["about"]!;
+        Assert.StartsWith("The piece as worn", About(quick), StringComparison.Ordinal);
+        Assert.StartsWith("The piece as it sits", About(sits), StringComparison.Ordinal);
+        // Only the model is another, and so is what tells of it.
+        Assert.Equal(["coil.glb", "manifest.json"], quick.Entries.Where(e => e.Crc32 != sits.GetEntry(e.FullName)!.Crc32).Select(e => e.FullName).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void What_finds_no_rest_is_no_pack_as_it_sits()
+    {
+        using var folder = new OwnFolder();
+        // No steel is named in it.
+        var ran = TheProgram.Run(["publish", folder.Write("plain.piece.json", Pieces.Sound), "--out", folder["none.zip"], .. Small, "--settled"]);
+        Assert.Equal((2, ""), (ran.Code, ran.Out));
+        Assert.Contains("steel is not known", ran.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder["none.zip"]));
+    }
+
     private static string Text(ZipArchive zip, string name)
     {
         using var reader = new StreamReader(zip.GetEntry(name)!.Open());

@@ -67,6 +67,40 @@ public class SheetTests
     }
 
     [Fact]
+    public void The_piece_in_space_stands_as_it_sits_where_that_is_asked_for_and_as_the_verb_settle_writes_it()
+    {
+        using var folder = new OwnFolder();
+        Assert.Equal(0, TheProgram.Run("sheet", TheProgram.Example("puddle-hop"), "--out", folder.Path, "--wrist", "170", "--glb", "--settled").Code);
+        Assert.Contains("puddle-hop-coil-at-rest.glb", Files(folder.Path));
+        Assert.DoesNotContain("puddle-hop-coil-worn.glb", Files(folder.Path));
+        Assert.Equal(0, TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--wrist", "170", "--glb", folder["settled.glb"]).Code);
+        Assert.Equal(File.ReadAllBytes(folder["settled.glb"]), File.ReadAllBytes(folder["puddle-hop-coil-as-it-sits.glb"]));
+    }
+
+    [Fact]
+    public void What_finds_no_rest_has_its_sheet_without_a_model_and_says_why()
+    {
+        using var folder = new OwnFolder();
+        // No steel is named in it.
+        var plain = folder.Write("plain.piece.json", Pieces.Sound);
+        var ran = TheProgram.Run("sheet", plain, "--out", folder["sheets"], "--glb", "--settled");
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("steel is not known", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("plain-sheet.pdf", Files(folder["sheets"]));
+        Assert.DoesNotContain(Files(folder["sheets"]), f => f!.EndsWith(".glb", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void As_it_sits_is_how_the_model_is_meant_so_it_does_not_stand_alone()
+    {
+        using var folder = new OwnFolder();
+        var ran = TheProgram.Run("sheet", TheProgram.Example("puddle-hop"), "--out", folder["sheets"], "--settled", "--json");
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("usage.only-with", (string?)System.Text.Json.Nodes.JsonNode.Parse(ran.Out)!["error"]!["code"]);
+        Assert.False(Directory.Exists(folder["sheets"]));
+    }
+
+    [Fact]
     public void A_piece_that_cannot_be_made_has_its_sheet_with_a_warning_and_ends_with_1()
     {
         using var folder = new OwnFolder();

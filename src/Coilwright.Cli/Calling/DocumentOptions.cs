@@ -62,7 +62,7 @@ internal sealed class DocumentOptions(Language language)
         /// <param name="language">The language.</param>
         /// <param name="cancel">Stops it.</param>
         /// <param name="beside">Makes what is written beside it; null for nothing.</param>
-        public Task<DocumentsWritten> WriteAsync(DocumentKind kind, Language language, CancellationToken cancel, Func<Reckoned, IEnumerable<DocumentFile>>? beside = null) =>
+        public Task<DocumentsWritten> WriteAsync(DocumentKind kind, Language language, CancellationToken cancel, Func<DocumentSource, IEnumerable<DocumentFile>>? beside = null) =>
             Task.Run(() => DocumentWriting.WriteAsync(kind, this, language, beside, cancel), cancel).WaitAsync(cancel);
     }
 }

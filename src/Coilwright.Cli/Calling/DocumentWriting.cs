@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
+using Coilwright.Core.Pieces;
 using Coilwright.Core.Readings;
 using Coilwright.Documents;
 using Coilwright.Storage;
@@ -13,7 +14,7 @@ internal static class DocumentWriting
 {
     /// <summary>Reads a piece, and writes a document of it with its drawings.</summary>
     public static async Task<DocumentsWritten> WriteAsync(DocumentKind kind, DocumentOptions.Request asked, Language language,
-        Func<Reckoned, IEnumerable<DocumentFile>>? beside, CancellationToken cancel)
+        Func<DocumentSource, IEnumerable<DocumentFile>>? beside, CancellationToken cancel)
     {
         var (path, target, request, wrists, setup) = asked;
         var data = DataFiles.LoadDefault();
@@ -23,7 +24,7 @@ internal static class DocumentWriting
         // Sizes take longer than the rest: they are made beside it, and the drawings beside the pages.
         var sizing = Task.Run(() => wrists is { } of ? Grader.Of(piece, known, new SizesRequest(of.IsEmpty ? UsualWrists.Few(piece, known) : of), null, cancel) : null, cancel);
         var reckoned = Reckoning.Of(piece, known, request, cancel);
-        var drawing = Task.Run(() => DocumentFiles.Drawings(kind, reckoned, setup, language).Concat(beside?.Invoke(reckoned) ?? []).ToArray(), cancel);
+        var drawing = Task.Run(() => DocumentFiles.Drawings(kind, reckoned, setup, language).Concat(beside?.Invoke(new DocumentSource(piece, known, reckoned)) ?? []).ToArray(), cancel);
         var sizes = await sizing.ConfigureAwait(false);
         cancel.ThrowIfCancellationRequested();
 
@@ -41,6 +42,12 @@ internal static class DocumentWriting
         return new DocumentsWritten([.. files.SelectMany(f => f.Faults).Select(f => f with { Field = "" })], path) { Reckoned = reckoned, Written = written.Places };
     }
 }
+
+/// <summary>What a document is made from.</summary>
+/// <param name="Piece">The piece as it was read.</param>
+/// <param name="Data">The program's data.</param>
+/// <param name="Reckoned">Its readings.</param>
+internal sealed record DocumentSource(Piece Piece, ReckoningData Data, Reckoned Reckoned);
 
 /// <summary>What came of it: the files that were written, and what is wrong and with which file.</summary>
 internal sealed record DocumentsWritten(ImmutableArray<Fault> Faults, string? File)

@@ -28,16 +28,17 @@ internal static class PublishCommand
         var white = new Option<bool>("--white") { Description = words.WhiteOption };
         var colourway = ColourwayOption.Make(output.Language);
         var cover = CoverOption.Make(output.Language);
+        var settles = SettledOption.Make(output.Language);
         var language = LanguageOption.Make(output.Language);
         var json = new Option<bool>(Call.JsonFlag) { Description = help.Json };
         var command = new Command("publish", words.Verb) { piece, file };
         setup.AddTo(command);
-        foreach (var option in (Option[])[colourway, cover, pixels, white, language, json]) command.Add(option);
+        foreach (var option in (Option[])[colourway, cover, pixels, white, settles, language, json]) command.Add(option);
 
         command.SetAction(async (parsed, cancel) =>
         {
             var faults = new List<Fault>();
-            var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(file) ?? "", setup.Read(parsed, faults), PixelsOption.Read(parsed, pixels, faults), parsed.GetValue(white), parsed.GetValue(colourway) ?? [], parsed.GetValue(cover));
+            var request = new Request(parsed.GetRequiredValue(piece), parsed.GetValue(file) ?? "", setup.Read(parsed, faults), PixelsOption.Read(parsed, pixels, faults), parsed.GetValue(white), parsed.GetValue(colourway) ?? [], parsed.GetValue(cover), parsed.GetValue(settles));
             LanguageOption.Check(parsed, language, faults);
             if (request.Target.Length == 0) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", file.Name, ("verb", command.Name)));
             if (faults.Count > 0) return output.Fail(faults, null);
@@ -66,6 +67,8 @@ internal static class PublishCommand
         if (!wrong.IsEmpty) return new Made(null, null, wrong, file);
         var (cover, unfit) = CoverOption.Read(request.Cover);
         if (unfit is not null) return new Made(null, null, [unfit], request.Cover);
+        var (settled, restless) = request.AsItSits ? SettledOption.Settle(piece, known, null, language, cancel) : default;
+        if (restless is not null) return new Made(null, null, [restless], request.Piece);
         var reckoned = Reckoning.Of(piece, known, null, cancel);
         var pack = PublishPack.Of(new PackRequest
         {
@@ -73,6 +76,7 @@ internal static class PublishCommand
             Sizes = piece.Order.Count > SizesRequest.MostBeadsUnasked ? null : Grader.Of(piece, known, new SizesRequest(UsualWrists.Few(piece, known)), null, cancel),
             Colourways = colourways,
             Cover = cover,
+            Settled = settled,
             Setup = request.Setup,
             Language = language,
             Pixels = request.Pixels,
@@ -84,7 +88,7 @@ internal static class PublishCommand
     }
 
     /// <summary>What was asked for.</summary>
-    private sealed record Request(string Piece, string Target, PageSetup Setup, ImmutableArray<(int WidthPx, int HeightPx)> Pixels, bool OnWhite, string[] Colourways, string? Cover);
+    private sealed record Request(string Piece, string Target, PageSetup Setup, ImmutableArray<(int WidthPx, int HeightPx)> Pixels, bool OnWhite, string[] Colourways, string? Cover, bool AsItSits);
 
     /// <summary>What came of it: the pack, or what is wrong and with which file.</summary>
     private sealed record Made(MadePack? Pack, Reckoned? Reckoned, IReadOnlyList<Fault> Faults, string? File);

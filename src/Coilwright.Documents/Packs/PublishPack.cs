@@ -7,6 +7,7 @@ using Coilwright.Core.Grading;
 using Coilwright.Core.Listings;
 using Coilwright.Core.Pieces;
 using Coilwright.Core.Scenes;
+using Coilwright.Core.Settle;
 using Coilwright.Documents.Canvases;
 using Coilwright.Documents.Drawing;
 using Coilwright.Documents.Pages;
@@ -37,6 +38,9 @@ public sealed record PackRequest
 
     /// <summary>A picture for the pattern's cover, also cropped to every size; null has the coil drawn there.</summary>
     public CoverPicture? Cover { get; init; }
+
+    /// <summary>How the same piece lies on its wearer's wrist, to have its model as it sits; a rest was found. Null has it as reckoned.</summary>
+    public Settled? Settled { get; init; }
 
     /// <summary>How its documents are printed. Pictures are for shops, and stay in full colour.</summary>
     public PageSetup Setup { get; init; } = new();
@@ -130,7 +134,9 @@ public static class PublishPack
 
     // Without the form: whoever shows it has a wrist or a stand of her own.
     private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Models(PackRequest request, CancellationToken cancel) =>
-        [(new PackedFile("coil.glb", PackedKind.Model, CoilModel.MediaType, request.Language.Publish.Model, CoilModel.Glb(CoilScene.Of(request.Listing.Reckoned, CoilPose.Worn), withForm: false)), [])];
+        [(new PackedFile("coil.glb", PackedKind.Model, CoilModel.MediaType, request.Settled is null ? request.Language.Publish.Model : request.Language.Publish.ModelSettled, CoilModel.Glb(SceneOf(request), withForm: false)), [])];
+
+    private static CoilScene SceneOf(PackRequest request) => request.Settled is { } settled ? CoilScene.Of(request.Listing.Reckoned, settled) : CoilScene.Of(request.Listing.Reckoned, CoilPose.Worn);
 
     private static IEnumerable<(PackedFile?, ImmutableArray<Fault>)> Materials(PackRequest request, CancellationToken cancel) =>
         [(new PackedFile("materials.csv", PackedKind.Materials, "text/csv", request.Language.Publish.Materials, MaterialsTable.Csv(request.Listing.Reckoned, request.Language)), [])];

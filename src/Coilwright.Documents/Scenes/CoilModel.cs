@@ -6,6 +6,7 @@ using Coilwright.Core.Colour;
 using Coilwright.Core.Geometry;
 using Coilwright.Core.Readings;
 using Coilwright.Core.Scenes;
+using Coilwright.Core.Settle;
 using SharpGLTF.Memory;
 using SharpGLTF.Schema2;
 using SharpGLTF.Transforms;
@@ -63,9 +64,17 @@ public static class CoilModel
         return [.. model.WriteGLB(new WriteSettings { MergeBuffers = true })];
     }
 
+    /// <summary>The name of the file of a piece as it sits.</summary>
+    public const string SettledFile = "coil-as-it-sits.glb";
+
     /// <summary>The models of a piece as files, as it is worn and as it lies at rest.</summary>
-    public static IEnumerable<DocumentFile> Files(Reckoned reckoned) =>
-        [new DocumentFile("coil-worn.glb", Glb(CoilScene.Of(reckoned, CoilPose.Worn)), []), new DocumentFile("coil-at-rest.glb", Glb(CoilScene.Of(reckoned, CoilPose.AtRest)), [])];
+    /// <param name="reckoned">Its readings.</param>
+    /// <param name="settled">How the same piece lies, to have it worn as it sits and not as reckoned; a rest was found.</param>
+    public static IEnumerable<DocumentFile> Files(Reckoned reckoned, Settled? settled = null) =>
+    [
+        settled is null ? new DocumentFile("coil-worn.glb", Glb(CoilScene.Of(reckoned, CoilPose.Worn)), []) : new DocumentFile(SettledFile, Glb(CoilScene.Of(reckoned, settled)), []),
+        new DocumentFile("coil-at-rest.glb", Glb(CoilScene.Of(reckoned, CoilPose.AtRest)), []),
+    ];
 
     private static Vector3 Metres(Point3 mm) => Plain(mm * MetresPerMm);
 

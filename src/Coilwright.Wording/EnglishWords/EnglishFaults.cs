@@ -230,6 +230,8 @@ internal static class EnglishFaults
         [UsageCodes.TooManyPieces] = new("{value} lengths of wire are too many for one plan.", "At most {max}.", "Plan them in parts: what is left of one goes into the next."),
         [UsageCodes.WiresDiffer] = new("{first} and {second} are made on different wire.", "Packs by {field} are of one wire for all pieces.", "Write the wire at hand into a file and name it after --stock."),
         [UsageCodes.NotBoth] = new("{field} and {other} stand together.", "They say the same in two ways, so only one of the two may stand.", "Leave one of them out."),
+        [UsageCodes.OnlyWith] = new("{field} stands without {other}.", "It says how {other} is meant.", "Write {other} as well, or leave it out."),
+        [UsageCodes.NotSettled] = new("How it sits could not be worked out: {why}", "It is written as it sits only where a rest was found.", "Leave out {field}: then it is written as reckoned."),
         [UsageCodes.LabelsForm] = new("{field} is \"{value}\".", "It must be columns x rows, then width x height of a label in mm, and may go on with margins left x top and gaps across x down.", "Write 3x7,64x36 or 3x8,63.5x33.9,7.2x12.9,2.5x0."),
         [UsageCodes.PixelsForm] = new("{field} is \"{value}\".", "It must be width x height in pixels, each from {min} to {max}, and {all} million pixels together at most.", "Write 1600x1200."),
         [UsageCodes.TooManySizes] = new("{value} sizes of pictures are too many for one pack.", "At most {max}.", "Make a second pack for the others."),

@@ -19,6 +19,7 @@ internal static class EnglishPublish
         Documents = new Dictionary<string, string> { ["sheet"] = "pattern sheet", ["pattern"] = "written pattern" }.ToFrozenDictionary(StringComparer.Ordinal),
         Materials = "What goes in and what to buy, as a table.",
         Model = "The piece as worn, as a model in space to turn (glTF 2.0, metres, +Y up).",
+        ModelSettled = "The piece as it sits on the wrist, as a model in space to turn (glTF 2.0, metres, +Y up).",
         ListingText = "The text to sell it with.",
         Save = "Save the publish pack",
         SaveNote = "One zip: documents, pictures, a model to turn, key card, materials, listing.",

@@ -231,6 +231,8 @@ internal static class GermanFaults
         [UsageCodes.TooManyPieces] = new("{value} Drahtlängen sind zu viele für einen Plan.", "Höchstens {max}.", "In Teilen planen: Was von einem übrig bleibt, geht in den nächsten."),
         [UsageCodes.WiresDiffer] = new("{first} und {second} sind auf verschiedenem Draht gemacht.", "Packungen mit {field} sind von einem Draht für alle Stücke.", "Den vorhandenen Draht in eine Datei schreiben und sie nach --stock nennen."),
         [UsageCodes.NotBoth] = new("{field} und {other} stehen zusammen.", "Sie sagen dasselbe auf zwei Arten, also darf nur eines von beiden stehen.", "Lass eines davon weg."),
+        [UsageCodes.OnlyWith] = new("{field} steht ohne {other}.", "Es sagt, wie {other} gemeint ist.", "Schreib auch {other}, oder lass es weg."),
+        [UsageCodes.NotSettled] = new("Wie es sitzt, ließ sich nicht ermitteln: {why}", "Wie es sitzt, wird es nur geschrieben, wo eine Ruhelage gefunden wurde.", "Lass {field} weg: Dann wird es wie gerechnet geschrieben."),
         [UsageCodes.LabelsForm] = new("{field} ist „{value}“.", "Nötig sind Spalten x Zeilen, dann Breite x Höhe eines Etiketts in mm; Ränder links x oben und Abstände quer x längs dürfen folgen.", "Zum Beispiel 3x7,64x36 oder 3x8,63.5x33.9,7.2x12.9,2.5x0."),
         [UsageCodes.PixelsForm] = new("{field} ist „{value}“.", "Nötig ist Breite x Höhe in Pixeln, jede von {min} bis {max}, und zusammen höchstens {all} Millionen Pixel.", "Zum Beispiel 1600x1200."),
         [UsageCodes.TooManySizes] = new("{value} Größen von Bildern sind zu viele für ein Paket.", "Höchstens {max}.", "Für die übrigen ein zweites Paket machen."),

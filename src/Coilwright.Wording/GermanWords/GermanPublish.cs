@@ -19,6 +19,7 @@ internal static class GermanPublish
         Documents = new Dictionary<string, string> { ["sheet"] = "Das Anleitungsblatt", ["pattern"] = "Die ausführliche Anleitung" }.ToFrozenDictionary(StringComparer.Ordinal),
         Materials = "Was hineinkommt und was zu kaufen ist, als Tabelle.",
         Model = "Das getragene Stück als Modell im Raum, das sich drehen lässt (glTF 2.0, Meter, +Y oben).",
+        ModelSettled = "Das Stück, wie es am Handgelenk sitzt, als Modell im Raum, das sich drehen lässt (glTF 2.0, Meter, +Y oben).",
         ListingText = "Der Text zum Verkaufen.",
         Save = "Paket zum Verkaufen speichern",
         SaveNote = "Eine Zip-Datei: Blätter, Bilder, ein Modell zum Drehen, Karte der Kürzel, Material, Angebot.",

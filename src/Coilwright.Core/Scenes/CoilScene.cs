@@ -57,7 +57,7 @@ public sealed class CoilScene
     private CoilScene(Reckoned reckoned, CoilPose pose, Settled? settled, Fineness fineness)
     {
         (Reckoned, Pose, _settled) = (reckoned, pose, settled);
-        Lie = settled?.Lie ?? (pose == CoilPose.Worn ? reckoned.Lie : AtRest(reckoned));
+        Lie = settled?.Lie ?? LieOf(reckoned, pose);
         PitchMm = settled?.Worn!.Value.PitchMm ?? reckoned.Worn.PitchMm;
         var order = reckoned.Piece.Order.Kinds;
         IWirePath path = settled is null ? new CoilPath(Lie, PitchMm) : new SettledPath(settled);
@@ -129,6 +129,17 @@ public sealed class CoilScene
         if (settled.Lie is null || settled.Beads.Length != reckoned.Piece.Order.Count) throw new ArgumentException("It lies nowhere.", nameof(settled));
         return new(reckoned, CoilPose.Settled, settled, fineness ?? Fineness.For(reckoned.Piece.Order.Count));
     }
+
+    /// <summary>Where each bead lies in a pose, without setting the piece up.</summary>
+    /// <param name="reckoned">Its readings.</param>
+    /// <param name="pose">Worn or at rest.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A settled one lies as settling found.</exception>
+    public static Lie LieOf(Reckoned reckoned, CoilPose pose) => pose switch
+    {
+        CoilPose.Worn => reckoned.Lie,
+        CoilPose.AtRest => AtRest(reckoned),
+        _ => throw new ArgumentOutOfRangeException(nameof(pose), pose, "It lies as settling found."),
+    };
 
     private static SceneKind KindOf(KindCount count, double radiusMm, Fineness fineness)
     {

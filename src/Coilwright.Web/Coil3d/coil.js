@@ -177,6 +177,8 @@ export async function open(root) {
   if (stage) root.dataset.coilState = 'turning';
   return {
     show,
+    // The list counts by another shape: what is selected is marked and told anew.
+    listed: () => select(selected),
     // What was chosen cannot be shown.
     back() {
       for (const choice of root.querySelectorAll('[name="coil-pose"]')) choice.checked = choice.value === root.dataset.pose;

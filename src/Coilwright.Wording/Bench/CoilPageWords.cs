@@ -69,7 +69,7 @@ public sealed record CoilPageWords
     /// <summary>A turn: {turn}.</summary>
     public required string Turn { get; init; }
 
-    /// <summary>A bead: {number} in the order, key {letter}, {name}, {turn}.</summary>
+    /// <summary>A bead: {number} in the order, key {letter}, {name}, {turn} and {angleDeg} in what is shown.</summary>
     public required string Bead { get; init; }
 
     /// <summary>No bead is selected.</summary>

@@ -29,7 +29,7 @@ internal static class EnglishHelp
         SheetSizes = "Print too what the design takes on other wrists: 145,160,175, or usual for those it is to be good on, else adults'. Takes a little longer.",
         SheetLargePrint = "Set everything half as large again. Strips stay at true size.",
         SheetGreyscale = "Print in greys.",
-        ModelSettled = "{?other:With {other}: }Write the model as the piece sits on the wrist, not as reckoned.",
+        ModelSettled = "Write the model{?other: of {other}} as the piece sits on the wrist, not as reckoned.",
         SheetGlb = "Write the piece in space too, worn and at rest, as models for other programs (glTF 2.0, metres, +Y up).",
         Pattern = "Write the pattern of a piece, for someone who has nothing else: cover, materials, every step with its figure, sizes. A PDF and a web page. Says too where the maker's own words do not agree with the piece.",
         SheetInkSaving = "Spare ink: areas in pictures hardly tinted, no ground under notes.",

@@ -29,7 +29,7 @@ internal static class GermanHelp
         SheetSizes = "Auch drucken, was der Entwurf an anderen Handgelenken braucht: 145,160,175, oder usual für die, an denen er gut sein soll, sonst die von Erwachsenen. Dauert etwas länger.",
         SheetLargePrint = "Alles um die Hälfte größer setzen. Streifen bleiben in Originalgröße.",
         SheetGreyscale = "In Grautönen drucken.",
-        ModelSettled = "{?other:Mit {other}: }Das Modell schreiben, wie das Stück am Handgelenk sitzt, nicht wie gerechnet.",
+        ModelSettled = "Das Modell{?other: von {other}} schreiben, wie das Stück am Handgelenk sitzt, nicht wie gerechnet.",
         SheetGlb = "Auch das Stück im Raum schreiben, getragen und entspannt, als Modelle für andere Programme (glTF 2.0, Meter, +Y oben).",
         Pattern = "Die Anleitung eines Stücks schreiben, für jemanden, der sonst nichts hat: Titelseite, Material, jeder Schritt mit seiner Abbildung, Größen. Ein PDF und eine Webseite. Sagt auch, wo eigene Texte nicht zum Stück passen.",
         SheetInkSaving = "Tinte sparen: Flächen in Bildern kaum getönt, Kästen ohne Grund.",

@@ -47,6 +47,54 @@ public sealed class CoilAsItSitsTests(BenchInBrowser bench) : IClassFixture<Benc
         Assert.Equal(quick[1], again[1], 0.01);
     }
 
+    // Its stones hold the wire off an oval wrist, so a turn takes more of it than by the formula and fewer beads: the list tells the turns of what is seen, as the model that is saved tells them.
+    [Fact]
+    public async Task The_list_counts_turns_and_places_as_it_is_shown()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Desktop, inSpace: true);
+        var page = visit.Page;
+        await visit.OpenAsync(await visit.BringAsync(Examples.Tidewrack with { Title = "Counted as it sits" }) + "/coil");
+        await ShownAsync(page, "worn");
+        var reckoned = await ListedAsync(page);
+        var last = reckoned.Length;
+        await page.Locator($"#coil-option-{last}").ClickAsync();
+        await Expect(page.Locator(".coil-told")).ToHaveTextAsync(reckoned[^1]);
+
+        await Choice(page, "On the wrist, as it sits").CheckAsync();
+        await ShownAsync(page, "sits");
+        await Expect(page.Locator(".coil-told")).Not.ToHaveTextAsync(reckoned[^1]);
+        var sits = await ListedAsync(page);
+        Assert.Equal(last, sits.Length);
+        Assert.NotEqual(reckoned, sits);
+        // What was selected still is, alone, and is told as it is now.
+        await Expect(page.Locator(".coil-told")).ToHaveTextAsync(sits[^1]);
+        await Expect(page.Locator(".coil-beads [aria-selected=true]")).ToHaveCountAsync(1);
+        await Expect(page.Locator($"#coil-option-{last}")).ToHaveAttributeAsync("aria-selected", "true");
+        var address = await page.GetByRole(AriaRole.Link, new() { Name = "Save it as it sits" }).GetAttributeAsync("href");
+        var turns = TurnsIn(await (await page.Context.APIRequest.GetAsync(new Uri(bench.Address, address!).ToString())).BodyAsync());
+        Assert.Equal(turns, sits.Select(s => Turn(s)));
+        Assert.NotEqual(turns, reckoned.Select(s => Turn(s)));
+        // Each stands under its own turn's number.
+        Assert.Equal(turns.Distinct().Select(t => $"Turn {t}"), await page.Locator(".coil-turn").EvaluateAllAsync<string[]>("all => all.map(t => t.getAttribute('aria-label'))"));
+        // Its focal is on top, and is said to be.
+        Assert.Contains(sits, s => s.Contains("Drilled stone", StringComparison.Ordinal) && s.EndsWith(", on top", StringComparison.Ordinal));
+
+        await Choice(page, "On the wrist, as reckoned").CheckAsync();
+        await Expect(page.Locator(".coil-told")).ToHaveTextAsync(reckoned[^1]);
+        Assert.Equal(reckoned, await ListedAsync(page));
+        await Expect(page.Locator(".coil-beads [aria-selected=true]")).ToHaveCountAsync(1);
+        await Barriers.NoneAsync(page);
+    }
+
+    private static Task<string[]> ListedAsync(IPage page) => page.Locator(".coil-bead").EvaluateAllAsync<string[]>("all => all.map(b => b.getAttribute('aria-label'))");
+
+    // As "Bead 12: A, Amazonite nugget, turn 1, on top".
+    private static int Turn(string said) => int.Parse(System.Text.RegularExpressions.Regex.Match(said, ", turn ([0-9]+), ").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    // The JSON of a binary glTF begins at byte 20, its length stands at byte 12 (Khronos, glTF 2.0, section 4.4).
+    private static int[] TurnsIn(byte[] glb) =>
+        [.. System.Text.Json.Nodes.JsonNode.Parse(glb.AsSpan(20, BitConverter.ToInt32(glb, 12)))!["nodes"]!.AsArray().Select(n => n!["extras"]).Where(e => e?["bead"] is not null).OrderBy(e => (int)e!["bead"]!).Select(e => (int)e!["turn"]!)];
+
     // A piece that was settled here stands settled on the bench when that is opened.
     [Fact]
     public async Task What_was_settled_here_is_known_on_the_bench()

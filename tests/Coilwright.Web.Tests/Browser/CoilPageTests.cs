@@ -103,7 +103,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
 
         await page.Locator("#coil-option-17").ClickAsync();
         await PickedAsync(page, 17);
-        await Expect(told).ToHaveTextAsync("Bead 17: B, green ball, turn 1");
+        await Expect(told).ToHaveTextAsync("Bead 17: B, green ball, turn 1, a quarter turn past the top");
         await Expect(page.Locator(".coil-tag")).ToHaveTextAsync("B");
         // It was turned to the front: there it is in the picture, with its line round it.
         var at = await SeenAsync(page, 17);
@@ -114,7 +114,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         var next = await SeenAsync(page, 18);
         await page.Mouse.ClickAsync((float)(stage.X + next[0]), (float)(stage.Y + next[1]));
         await PickedAsync(page, 18);
-        await Expect(told).ToHaveTextAsync("Bead 18: C, blue ball, turn 1");
+        await Expect(told).ToHaveTextAsync("Bead 18: C, blue ball, turn 1, a quarter turn past the top");
         await Expect(page.Locator("#coil-option-18")).ToHaveAttributeAsync("aria-selected", "true");
         await Expect(page.Locator(".coil-beads [aria-selected=true]")).ToHaveCountAsync(1);
 
@@ -296,7 +296,7 @@ public sealed class CoilPageTests(BenchInBrowser bench) : IClassFixture<BenchInB
         await Expect(page.Locator(".coil-drawn svg")).ToBeVisibleAsync();
         await Expect(page.Locator(".coil-stage canvas")).ToBeHiddenAsync();
         await page.Locator("#coil-option-5").ClickAsync();
-        await Expect(page.Locator(".coil-told")).ToHaveTextAsync("Bead 5: B, green ball, turn 1");
+        await Expect(page.Locator(".coil-told")).ToHaveTextAsync("Bead 5: B, green ball, turn 1, a quarter turn before the top");
         await Expect(page.Locator(".coil-drawn #drawn-coil-bead-5")).ToHaveClassAsync(new System.Text.RegularExpressions.Regex("is-picked"));
         await Barriers.NoneAsync(page);
     }

@@ -27,7 +27,7 @@ internal static class EnglishBenchCoil
         AsAtFirst = "As at first",
         Beads = "Beads, turn by turn",
         Turn = "Turn {turn}",
-        Bead = "Bead {number}: {letter}, {name}, turn {turn}",
+        Bead = "Bead {number}: {letter}, {name}, turn {turn}, {angleDeg:place}",
         NonePicked = "Tap a bead, in the picture or in the list, and it is told here.",
         Next = "Next bead",
         Back = "Bead before",

@@ -27,7 +27,7 @@ internal static class GermanBenchCoil
         AsAtFirst = "Wie zu Anfang",
         Beads = "Perlen, Windung für Windung",
         Turn = "Windung {turn}",
-        Bead = "Perle {number}: {letter}, {name}, Windung {turn}",
+        Bead = "Perle {number}: {letter}, {name}, Windung {turn}, {angleDeg:place}",
         NonePicked = "Eine Perle im Bild oder in der Liste antippen, dann steht sie hier.",
         Next = "Nächste Perle",
         Back = "Perle davor",

@@ -22,6 +22,26 @@ public class SettleTests
         Assert.Equal(0, (double)answer["solved"]!["worstOverlapMm"]!);
     }
 
+    // A steel spring is at rest where no force over 1e-6 N is left (Settling): what did not come to rest tells that more was left, and the way it went.
+    [Theory]
+    [InlineData("165", true)]
+    [InlineData("300", false)]
+    public void The_path_of_the_search_is_told_whether_or_not_it_found_a_rest(string wrist, bool rests)
+    {
+        var answer = Schema.Valid(TheProgram.Run("settle", TheProgram.Example("puddle-hop"), "--wrist", wrist, "--json").Out);
+        Assert.Equal(rests ? ("settled", null) : ("didNotSettle", "fallsOff"), ((string?)answer["outcome"], (string?)answer["reason"]));
+        var solved = answer["solved"]!;
+        Assert.Equal(4, solved["stageSteps"]!.AsArray().Count);
+        Assert.Equal((int)solved["steps"]!, solved["stageSteps"]!.AsArray().Sum(s => (int)s!));
+        Assert.True((int)solved["steps"]! > 0);
+        Assert.Equal(rests, (double)solved["residualN"]! <= 1e-6);
+        // It starts as a round coil that goes round the oval wrist, whose half width is over that of a round one.
+        Assert.True((double)solved["startRadiusMm"]! > double.Parse(wrist, System.Globalization.CultureInfo.InvariantCulture) / (2 * Math.PI));
+        Assert.True((double)solved["startPitchMm"]! > 0);
+        Assert.Equal(rests, solved["onEdge"] is not null);
+        Assert.Equal(rests, solved["worstOverlapMm"] is not null);
+    }
+
     [Fact]
     public void It_says_in_words_how_it_sits()
     {
@@ -55,6 +75,8 @@ public class SettleTests
         var answer = Schema.Valid(ran.Out);
         Assert.Equal("didNotSettle", (string?)answer["outcome"]);
         Assert.Equal("steelUnknown", (string?)answer["reason"]);
+        // The search was never begun.
+        Assert.Equal("""{"steps":0,"stageSteps":[],"residualN":null,"worstOverlapMm":null,"onEdge":null,"startRadiusMm":null,"startPitchMm":null}""", answer["solved"]!.ToJsonString());
         Assert.Contains("steel is not known", TheProgram.Run("settle", folder["plain.piece.json"]).Out, StringComparison.Ordinal);
         var reckoned = ReckonSchema.Valid(TheProgram.Run("reckon", folder["plain.piece.json"], "--settled", "--json").Out);
         Assert.Null(reckoned["settled"]!["wornCircumferenceMm"]);

@@ -77,7 +77,6 @@ internal sealed class JsonPage(Language? language = null) : IDisposable
     /// <summary>A ratio, a share or a number of turns, to six decimals.</summary>
     public void Ratio(string name, double? value, string? why = null) => Number(name, value, 6, why);
 
-    /// <summary>A null with its reason.</summary>
     /// <summary>A number that may be very small: two digits of it, wherever its point is.</summary>
     public void Small(string name, double? value)
     {
@@ -85,6 +84,7 @@ internal sealed class JsonPage(Language? language = null) : IDisposable
         else Null(name, null);
     }
 
+    /// <summary>A null with its reason.</summary>
     public void Null(string name, string? why)
     {
         Writer.WriteNull(name);

@@ -32,11 +32,13 @@ internal static class SettleJson
                 json.Whole("steps", s.Steps);
                 using (json.Array("stageSteps"))
                     foreach (var steps in s.StageSteps) json.Item(steps);
-                json.Small("residualN", s.Worn is null ? null : s.ResidualN);
-                json.Mm("worstOverlapMm", s.WorstOverlapMm);
-                json.YesOrNo("onEdge", s.OnEdge);
-                json.Mm("startRadiusMm", s.StartedFrom.RadiusMm);
-                json.Mm("startPitchMm", s.StartedFrom.PitchMm);
+                // A search that found no rest has its path all the same; one that was never begun has none.
+                var begun = s.StartedFrom.RadiusMm > 0;
+                json.Small("residualN", begun && double.IsFinite(s.ResidualN) ? s.ResidualN : null);
+                json.Mm("worstOverlapMm", s.Worn is null ? null : s.WorstOverlapMm);
+                json.YesOrNo("onEdge", s.Worn is null ? null : s.OnEdge);
+                json.Mm("startRadiusMm", begun ? s.StartedFrom.RadiusMm : null);
+                json.Mm("startPitchMm", begun ? s.StartedFrom.PitchMm : null);
             }
             Size(json, "relaxed", s.Relaxed);
             Size(json, "worn", s.Worn);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Coilwright.Core.Faults;
 
 namespace Coilwright.Storage;
@@ -19,7 +20,7 @@ internal static class FileReading
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 1);
             if (file.CanSeek && file.Length > most)
             {
-                fault = PieceFile.TooLarge() with { Value = path };
+                fault = TooLarge(path, most);
                 return null;
             }
             // Read to the end rather than to the length: a pipe has none, and a file may grow meanwhile.
@@ -32,7 +33,7 @@ internal static class FileReading
                 read += more;
                 if (read > most)
                 {
-                    fault = PieceFile.TooLarge() with { Value = path };
+                    fault = TooLarge(path, most);
                     return null;
                 }
                 if (read == bytes.Length) Array.Resize(ref bytes, Math.Min(bytes.Length * 2, most + 1));
@@ -45,6 +46,8 @@ internal static class FileReading
             return null;
         }
     }
+
+    private static Fault TooLarge(string path, int most) => Fault.Of(FaultCodes.FileTooLarge, "", path, ("max", string.Create(CultureInfo.InvariantCulture, $"{most / 1024 / 1024} MB")));
 
     private static Fault Unreadable(string path, string detail) => Fault.Of(FaultCodes.FileUnreadable, "", path, ("detail", detail));
 }

@@ -59,6 +59,7 @@ public static class SafeFile
     {
         try
         {
+            if (File.Exists(path)) return Unwritable(path, FaultDetails.IsFile);
             Directory.CreateDirectory(path);
             return null;
         }
@@ -67,6 +68,11 @@ public static class SafeFile
             return FileTrouble.Fault(FaultCodes.FileUnwritable, path, e);
         }
     }
+
+    /// <summary>Why something else than a file, as what a program prints, could not be written: the reason as of a file.</summary>
+    /// <param name="name">What could not be written.</param>
+    /// <param name="e">What the system said.</param>
+    public static Fault Why(string name, IOException e) => FileTrouble.Fault(FaultCodes.FileUnwritable, name, e);
 
     private static bool IsDevice(string fullPath) => !OperatingSystem.IsWindows()
         && (fullPath.StartsWith("/dev/", StringComparison.Ordinal) && !fullPath.StartsWith("/dev/shm/", StringComparison.Ordinal)

@@ -87,6 +87,9 @@ public static class UsageCodes
     /// <summary>How many are at home is not a bead's name and a whole number; {max}.</summary>
     public const string HomeForm = "usage.home-form";
 
+    /// <summary>A drawing is to be written under a name that ends as a picture of another kind does.</summary>
+    public const string DrawingKind = "usage.drawing-kind";
+
     /// <summary>A table is to be written to a file whose name ends neither with .csv nor with .xlsx.</summary>
     public const string TableKind = "usage.table-kind";
 

@@ -133,6 +133,7 @@ public class EditJsonTests
     [InlineData("", FaultCodes.FileNotJson)]
     [InlineData("[]", FaultCodes.FieldType)]
     [InlineData("""{"edit":"set-title","title":"x"}""", FaultCodes.FieldMissing)]
+    [InlineData("""{"format":"coilwright.piece/1","edit":"set-title","title":"x"}""", FaultCodes.FormatOther)]
     [InlineData("""{"format":"coilwright.edit/2","edit":"set-title","title":"x"}""", FaultCodes.FormatUnknown)]
     [InlineData("""{"format":"coilwright.edit/1"}""", FaultCodes.FieldMissing)]
     [InlineData("""{"format":"coilwright.edit/1","edit":"set-titel","title":"x"}""", FaultCodes.WordUnknown)]

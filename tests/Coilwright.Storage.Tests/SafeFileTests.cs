@@ -71,6 +71,16 @@ public class SafeFileTests
     }
 
     [Fact]
+    public void A_folder_cannot_be_made_where_a_file_is()
+    {
+        using var folder = new TempFolder();
+        File.WriteAllText(folder.File("file.json"), "old");
+        Assert.Equal(FaultDetails.IsFile, SafeFile.MakeFolder(folder.File("file.json"))?.Values["detail"]);
+        Assert.Equal(FaultDetails.NotFound, SafeFile.MakeFolder(folder.File("file.json/under"))?.Values["detail"]);
+        Assert.Equal("old", File.ReadAllText(folder.File("file.json")));
+    }
+
+    [Fact]
     public void A_file_marked_as_read_only_is_left_alone()
     {
         using var folder = new TempFolder();

@@ -36,7 +36,12 @@ internal static class Call
         {
             var root = Root(output);
             // What many type first.
-            if (args is ["help", .. var about]) args = [.. about, "--help"];
+            if (args is ["help", .. var about])
+            {
+                // Of a verb that there is none of there is no help, and saying so tells which there are.
+                var known = about is not [var verb, ..] || verb.StartsWith('-') || root.Subcommands.Any(c => c.Name == verb);
+                args = known ? [.. about, "--help"] : about;
+            }
             var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
             if (args.Length == 0) return output.Answer(HelpPage.Of(root, root, output.Language), ExitCodes.Done);
             if (parsed.Action is not SynchronousCommandLineAction { ClearsParseErrors: true } && CallFaults.In(parsed) is { Count: > 0 } faults)

@@ -44,6 +44,9 @@ internal static class CallFaults
 
         if (!isRoot && parsed.CommandResult.Children.OfType<ArgumentResult>().All(a => a.Tokens.Count == 0) && command.Arguments.Count > 0)
             faults.Add(Fault.Of(UsageCodes.PieceMissing, "", "", ("verb", command.Name)));
+        else if (!isRoot && faults.Count == 0)
+            faults.AddRange(parsed.CommandResult.Children.OfType<ArgumentResult>().Where(a => a.Tokens.Count < a.Argument.Arity.MinimumNumberOfValues)
+                .Select(a => Fault.Of(UsageCodes.OptionMissing, "", a.Argument.Name, ("verb", command.Name))));
         // Whatever else the parser minds, in its own words rather than not at all.
         if (faults.Count == 0 && parsed.Errors.Count > 0) faults.Add(Fault.Of(UsageCodes.CallOther, "", parsed.Errors[0].Message));
         return faults;

@@ -16,10 +16,10 @@ internal static class LengthOption
     /// <summary>Reads one length of an option; null when it is wrong, and then a fault is added.</summary>
     public static double? Read(string text, string option, double minMm, double maxMm, List<Fault> faults)
     {
-        if (!double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm) && !LengthText.TryParse(text, out mm))
+        if (!IsNumber(text, out var mm) && !LengthText.TryParse(text, out mm))
         {
             var meant = text.Replace(',', '.');
-            var isComma = meant != text && (double.TryParse(meant, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)
+            var isComma = meant != text && (IsNumber(meant, out _)
                 || LengthText.TryParse(meant, out _));
             faults.Add(isComma ? Fault.Of(UsageCodes.LengthComma, option, text, ("meant", meant)) : Fault.Of(UsageCodes.LengthForm, option, text));
             return null;
@@ -29,4 +29,7 @@ internal static class LengthOption
             ("max", Language.PlainNumber(maxMm, 0))));
         return null;
     }
+
+    // Words for what is no number are none here.
+    private static bool IsNumber(string text, out double number) => double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
 }

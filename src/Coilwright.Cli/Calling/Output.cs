@@ -1,6 +1,7 @@
 using System.Text;
 using Coilwright.Cli.Reports;
 using Coilwright.Core.Faults;
+using Coilwright.Storage;
 using Coilwright.Wording;
 
 namespace Coilwright.Cli.Calling;
@@ -30,7 +31,7 @@ internal sealed class Output(Language language, bool json)
         }
         catch (IOException e)
         {
-            Complain(FaultText.Of([Fault.Of(FaultCodes.FileUnwritable, "", "-", ("detail", FaultDetails.Other), ("reason", e.Message))], "-", Language));
+            Complain(FaultText.Of([SafeFile.Why("-", e)], "-", Language));
             return ExitCodes.BadInput;
         }
     }

@@ -23,10 +23,14 @@ internal static class ShelfStock
     public static Task<(LotCosts? Costs, Fault? Why)> LotCostsAsync(string folder, LotWay way, ReckoningData data, CancellationToken cancel) =>
         AskAsync(folder, data, async ledger => LotCosts.Of(await ledger.ListAsync(cancel).ConfigureAwait(false), way));
 
+    /// <summary>That there is no shelf in a folder; null when there is one.</summary>
+    public static Fault? Missing(string folder, string file) =>
+        File.Exists(file) ? null : Fault.Of(FaultCodes.FileUnreadable, "", file, ("detail", File.Exists(folder) ? FaultDetails.IsFile : FaultDetails.NotFound));
+
     private static async Task<(T? Answer, Fault? Why)> AskAsync<T>(string folder, ReckoningData data, Func<IStockLedger, Task<T>> ask) where T : class
     {
         var file = Path.Combine(folder, SqliteShelfOptions.FileName);
-        if (!File.Exists(file)) return (null, Fault.Of(FaultCodes.FileUnreadable, "", file, ("detail", FaultDetails.NotFound)));
+        if (Missing(folder, file) is { } missing) return (null, missing);
         var opening = SqliteShelf.Open(new SqliteShelfOptions { Folder = folder }, data, TimeProvider.System);
         if (opening is not ShelfOpening.Opened { Shelf: var shelf }) return (null, ((ShelfOpening.NotOpened)opening).Why);
         using (shelf)

@@ -74,6 +74,8 @@ internal static class ClassCommand
                 Room = AmountOption.Read(parsed, room, faults) ?? 0,
                 Rule = parsed.GetValue(rule),
             };
+            // Without the file there are no rules to choose from.
+            if (ask.Rule is not null && request.Costs is null) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", costs.Name, ("verb", command.Name)));
             LanguageOption.Check(parsed, language, faults);
             if (request.Shelf is not null && parsed.GetValue(home) is { Length: > 0 } both) faults.Add(Fault.Of(UsageCodes.NotBoth, home.Name, both[0], ("other", shelf.Name)));
             if (faults.Count > 0) return output.Fail(faults, null);

@@ -65,6 +65,9 @@ internal static class QuoteCommand
                 DepositPercent = AmountOption.Read(parsed, deposit, faults),
                 Rule = parsed.GetValue(rule),
             };
+            faults.AddRange(PieceRules.OfText(customer.Name, ask.For, mayBeEmpty: true));
+            // Without the file there are no rules to choose from.
+            if (ask.Rule is not null && request.Costs is null) faults.Add(Fault.Of(UsageCodes.OptionMissing, "", costs.Name, ("verb", command.Name)));
             LanguageOption.Check(parsed, language, faults);
             if (request.Shelf is not null && parsed.GetValue(home) is { Length: > 0 } both) faults.Add(Fault.Of(UsageCodes.NotBoth, home.Name, both[0], ("other", shelf.Name)));
             if (faults.Count > 0) return output.Fail(faults, null);

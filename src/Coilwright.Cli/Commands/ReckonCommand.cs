@@ -40,11 +40,13 @@ internal static class ReckonCommand
             };
             var settled = parsed.GetValue(settles);
             if (settled && request.WornCircumferenceMm is not null) faults.Add(Fault.Of(UsageCodes.NotBoth, settles.Name, "", ("other", worn.Name)));
+            var target = parsed.GetValue(draw);
+            // Under the name of another kind of picture no program would open it.
+            if (target is not null && Path.GetExtension(target) is { Length: > 0 } ending && !ending.Equals(".svg", StringComparison.OrdinalIgnoreCase)) faults.Add(Fault.Of(UsageCodes.DrawingKind, draw.Name, target));
             LanguageOption.Check(parsed, language, faults);
             if (faults.Count > 0) return output.Fail(faults, null);
 
             var path = parsed.GetRequiredValue(piece);
-            var target = parsed.GetValue(draw);
             // Reading may wait on a pipe and reckoning may take long; neither holds up Ctrl-C.
             var made = await Task.Run(() => Reckon(path, request, settled, target is not null, output.Language, cancel), cancel).WaitAsync(cancel).ConfigureAwait(false);
             if (made.Reckoned is not { } reckoned) return output.Fail(made.Faults, made.File);

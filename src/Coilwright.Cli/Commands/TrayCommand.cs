@@ -59,7 +59,7 @@ internal static class TrayCommand
         if (families is null) return new Made(null, broken, null);
         var path = Path.Combine(request.Folder, SqliteShelfOptions.FileName);
         // Makes no shelf where there is none.
-        if (!File.Exists(path)) return new Made(null, [Fault.Of(FaultCodes.FileUnreadable, "", path, ("detail", FaultDetails.NotFound))], path);
+        if (ShelfStock.Missing(request.Folder, path) is { } missing) return new Made(null, [missing], File.Exists(request.Folder) ? request.Folder : path);
         var opening = SqliteShelf.Open(new SqliteShelfOptions { Folder = request.Folder }, known, TimeProvider.System);
         if (opening is not ShelfOpening.Opened { Shelf: var shelf }) return new Made(null, [((ShelfOpening.NotOpened)opening).Why], path);
         using (shelf)

@@ -27,6 +27,9 @@ public static partial class FaultCodes
     /// <summary>The format is not one that this program reads; {known}.</summary>
     public const string FormatUnknown = "file.format";
 
+    /// <summary>The file is one of ours, but of another kind than is asked for; {known}.</summary>
+    public const string FormatOther = "file.format-other";
+
     /// <summary>Arrays and objects stand deeper than {max} inside one another.</summary>
     public const string FileTooDeep = "file.too-deep";
 

@@ -30,6 +30,9 @@ public static class FaultDetails
     /// <summary>It is a folder.</summary>
     public const string IsFolder = "is-folder";
 
+    /// <summary>It is a file where a folder is needed.</summary>
+    public const string IsFile = "is-file";
+
     /// <summary>The file's rights, or the folder's, do not allow it.</summary>
     public const string NotAllowed = "not-allowed";
 

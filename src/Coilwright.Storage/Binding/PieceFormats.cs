@@ -51,11 +51,14 @@ internal static class PieceFormats
         if (written == newest) return true;
         if (migrations.All(m => m.From != written))
         {
-            faults.Add(format, FaultCodes.FormatUnknown, ("known", string.Join(", ", migrations.Select(m => m.From).Append(newest))));
+            var isOurs = written.StartsWith("coilwright.", StringComparison.Ordinal) && KindOf(written) != KindOf(newest);
+            faults.Add(format, isOurs ? FaultCodes.FormatOther : FaultCodes.FormatUnknown, ("known", string.Join(", ", migrations.Select(m => m.From).Append(newest))));
             return false;
         }
         return Migrate(ref text, written, newest, migrations, faults);
     }
+
+    private static string KindOf(string format) => format.Split('/')[0];
 
     private static bool Migrate(ref JsonText text, string written, string newest, ImmutableArray<PieceMigration> migrations, FaultList faults)
     {

@@ -64,6 +64,7 @@ internal static class EnglishTerms
             [Core.Faults.FaultDetails.Unexpected] = "something else should stand here",
             [Core.Faults.FaultDetails.NotFound] = "there is no such file or folder",
             [Core.Faults.FaultDetails.IsFolder] = "it is a folder",
+            [Core.Faults.FaultDetails.IsFile] = "it is a file, and a folder is needed",
             [Core.Faults.FaultDetails.NotAllowed] = "its rights do not allow it",
             [Core.Faults.FaultDetails.DiskFull] = "the disk is full",
             [Core.Faults.FaultDetails.PathForm] = "this cannot be the name of a file",

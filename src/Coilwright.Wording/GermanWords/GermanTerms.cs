@@ -64,6 +64,7 @@ internal static class GermanTerms
             [Core.Faults.FaultDetails.Unexpected] = "hier sollte etwas anderes stehen",
             [Core.Faults.FaultDetails.NotFound] = "eine solche Datei oder einen solchen Ordner gibt es nicht",
             [Core.Faults.FaultDetails.IsFolder] = "es ist ein Ordner",
+            [Core.Faults.FaultDetails.IsFile] = "es ist eine Datei, gebraucht wird ein Ordner",
             [Core.Faults.FaultDetails.NotAllowed] = "die Zugriffsrechte erlauben es nicht",
             [Core.Faults.FaultDetails.DiskFull] = "der Datenträger ist voll",
             [Core.Faults.FaultDetails.PathForm] = "so kann keine Datei heißen",

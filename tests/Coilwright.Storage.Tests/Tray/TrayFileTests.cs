@@ -39,6 +39,15 @@ public class TrayFileTests
     }
 
     [Fact]
+    public void A_list_that_is_too_large_where_it_lies_is_told_with_the_limit_of_lists()
+    {
+        using var folder = new TempFolder();
+        using (var file = File.Create(folder.File("large.csv"))) file.SetLength(TrayFile.MaxBytes + 1L);
+        var fault = TrayFile.ReadFrom(folder.File("large.csv")).Fault!;
+        Assert.Equal((FaultCodes.FileTooLarge, "64 MB"), (fault.Code, fault.Values["max"]));
+    }
+
+    [Fact]
     public void A_zip_that_is_no_workbook_and_a_workbook_that_is_cut_off_are_told()
     {
         using var bytes = new MemoryStream();

@@ -47,6 +47,9 @@ public sealed record PublishWords
     /// <summary>The listing.</summary>
     public required string ListingText { get; init; }
 
+    /// <summary>Has the model in the pack as the piece sits.</summary>
+    public required string SaveAsItSits { get; init; }
+
     /// <summary>Saves the pack from the browser.</summary>
     public required string Save { get; init; }
 

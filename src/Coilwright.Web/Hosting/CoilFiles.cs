@@ -16,6 +16,12 @@ internal static class CoilFiles
     /// <summary>The arm that a piece sits on, as its file is asked for it; the words and limits are those of the command line.</summary>
     public static string ArmOf(SettleRequest request) => string.Create(CultureInfo.InvariantCulture, $"arm={ArmPoses.Word(request.Pose)}&aspect={request.Aspect:R}&taper={request.Taper:R}");
 
+    /// <summary>Reads the arm that a file is asked for on; what is not told is as usual. Null where something is not understood.</summary>
+    public static SettleRequest? Read(double wristMm, string? arm, string? aspect, string? taper) =>
+        (arm is null ? ArmPose.TopUp : ArmPoses.Of(arm)) is { } pose && Share(aspect, SettleRequest.UsualAspect, SettleRequest.LeastAspect, 1) is { } thick && Share(taper, 0, -SettleRequest.MostTaper, SettleRequest.MostTaper) is { } grows
+            ? new SettleRequest(wristMm) { Pose = pose, Aspect = thick, Taper = grows }
+            : null;
+
     /// <summary>Adds the addresses.</summary>
     public static void MapCoilFiles(this IEndpointRouteBuilder routes)
     {
@@ -28,9 +34,7 @@ internal static class CoilFiles
     {
         if (await shelf.OpenAsync(id, cancel) is not { } shelved) return Results.NotFound();
         var wrist = shelved.Piece.Wearer.WristMm;
-        if ((arm is null ? ArmPose.TopUp : ArmPoses.Of(arm)) is not { } pose || Share(aspect, SettleRequest.UsualAspect, SettleRequest.LeastAspect, 1) is not { } thick
-            || Share(taper, 0, -SettleRequest.MostTaper, SettleRequest.MostTaper) is not { } grows) return Results.NotFound();
-        var request = new SettleRequest(wrist) { Pose = pose, Aspect = thick, Taper = grows };
+        if (Read(wrist, arm, aspect, taper) is not { } request) return Results.NotFound();
         var bytes = await Task.Run(() => sits.Settle(shelved, request, cancel) is { Lie: not null } settled ? CoilModel.Glb(CoilScene.Of(reckoner.Reckon(shelved, wrist), settled)) : null, cancel);
         // The page offers it where a rest was found.
         return bytes is null ? Results.NotFound() : Results.File(bytes, CoilModel.MediaType, PieceFiles.FileName(shelved.Piece.Title) + "-as-it-sits.glb");

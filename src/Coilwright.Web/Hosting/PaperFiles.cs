@@ -1,8 +1,10 @@
 using System.Globalization;
 using Coilwright.Core.Listings;
+using Coilwright.Core.Settle;
 using Coilwright.Documents;
 using Coilwright.Documents.Patterns;
 using Coilwright.Storage.Shelf;
+using Coilwright.Web.Bench;
 using Coilwright.Web.Papers;
 
 namespace Coilwright.Web.Hosting;
@@ -68,12 +70,24 @@ internal static class PaperFiles
         return made is null ? null : (shelved.Piece.Title, made);
     }
 
-    private static async Task<IResult> PackAsync(Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, Colourways colourways, CautionData cautions, CancellationToken cancel)
+    /// <summary>Asks for a pack whose model stands as the piece sits; which arm it sits on is asked beside it (<see cref="CoilFiles.ArmOf"/>).</summary>
+    public const string ModelAsItSits = "model=sits";
+
+    private static async Task<IResult> PackAsync(Guid id, HttpContext http, IPieceShelf shelf, SheetMaker maker, SettledPieces sits, Colourways colourways, CautionData cautions, CancellationToken cancel)
     {
         if (await shelf.OpenAsync(id, cancel) is not { } shelved) return Results.NotFound();
         var choice = SheetChoice.Read(http.Request.Query, shelved.Piece.Wearer.WristMm);
         var (_, cover) = await CoveredAsync(id, choice, http, cancel);
-        var made = await maker.PackAsync(shelved, await colourways.NamedAsync(shelved.Piece, choice.Colourways, cancel), cover, choice, cautions, cancel);
+        Settled? settled = null;
+        if (http.Request.Query["model"] == "sits")
+        {
+            // The page offers it where a rest was found.
+            string? Told(string name) => http.Request.Query[name] is [{ } text, ..] ? text : null;
+            if (CoilFiles.Read(shelved.Piece.Wearer.WristMm, Told("arm"), Told("aspect"), Told("taper")) is not { } request) return Results.NotFound();
+            settled = await Task.Run(() => sits.Settle(shelved, request, cancel), cancel);
+            if (settled.Lie is null) return Results.NotFound();
+        }
+        var made = await maker.PackAsync(shelved, await colourways.NamedAsync(shelved.Piece, choice.Colourways, cancel), cover, settled, choice, cautions, cancel);
         return made.Faults.IsEmpty ? Results.Bytes(made.Zip, "application/zip", PieceFiles.FileName(shelved.Piece.Title) + ".zip") : Results.NotFound();
     }
 

@@ -3,6 +3,7 @@ using Coilwright.Core.Faults;
 using Coilwright.Core.Grading;
 using Coilwright.Core.Listings;
 using Coilwright.Core.Pieces;
+using Coilwright.Core.Settle;
 using Coilwright.Documents;
 using Coilwright.Documents.Packs;
 using Coilwright.Documents.Patterns;
@@ -69,7 +70,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
     }
 
     /// <summary>Everything to sell the piece's pattern with, made for its wearer's own wrist. Nothing of it is kept.</summary>
-    public async Task<MadePack> PackAsync(ShelvedPiece piece, ImmutableArray<Piece> colourways, CoverPicture? cover, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
+    public async Task<MadePack> PackAsync(ShelvedPiece piece, ImmutableArray<Piece> colourways, CoverPicture? cover, Settled? settled, SheetChoice choice, CautionData cautions, CancellationToken cancel = default)
     {
         await _one.WaitAsync(cancel);
         try
@@ -80,6 +81,7 @@ public sealed class SheetMaker(Reckoner reckoner) : IDisposable
                 Sizes = SizesOf(piece),
                 Colourways = colourways,
                 Cover = cover,
+                Settled = settled,
                 Setup = choice.Setup,
                 Language = choice.Language,
                 Stem = PieceFiles.FileName(piece.Piece.Title),

@@ -21,6 +21,7 @@ internal static class EnglishPublish
         Model = "The piece as worn, as a model in space to turn (glTF 2.0, metres, +Y up).",
         ModelSettled = "The piece as it sits on the wrist, as a model in space to turn (glTF 2.0, metres, +Y up).",
         ListingText = "The text to sell it with.",
+        SaveAsItSits = "The model as it sits on the wrist",
         Save = "Save the publish pack",
         SaveNote = "One zip: documents, pictures, a model to turn, key card, materials, listing.",
     };

@@ -21,6 +21,7 @@ internal static class GermanPublish
         Model = "Das getragene Stück als Modell im Raum, das sich drehen lässt (glTF 2.0, Meter, +Y oben).",
         ModelSettled = "Das Stück, wie es am Handgelenk sitzt, als Modell im Raum, das sich drehen lässt (glTF 2.0, Meter, +Y oben).",
         ListingText = "Der Text zum Verkaufen.",
+        SaveAsItSits = "Das Modell, wie es am Handgelenk sitzt",
         Save = "Paket zum Verkaufen speichern",
         SaveNote = "Eine Zip-Datei: Blätter, Bilder, ein Modell zum Drehen, Karte der Kürzel, Material, Angebot.",
     };

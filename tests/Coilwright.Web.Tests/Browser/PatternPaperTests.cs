@@ -65,6 +65,39 @@ public sealed partial class PatternPaperTests(BenchInBrowser bench) : IClassFixt
         await Expect(Shown(page)).Not.ToContainTextAsync("Boardwalk at dusk", new LocatorAssertionsToContainTextOptions { Timeout = MadeMs });
     }
 
+    // Offered once it is known that the piece rests: then the pack's model is the one that was looked at.
+    [Fact]
+    public async Task The_pack_has_its_model_as_the_piece_sits_where_that_was_looked_at()
+    {
+        await using var visit = await bench.VisitAsync(Screen.Phone);
+        var page = visit.Page;
+        var piece = await visit.BringAsync(Examples.PuddleHop with { Title = "Packed as it sits" });
+        await visit.OpenAsync(piece + "/pattern/paper");
+        var pack = Link(page, "Save the publish pack");
+        await LeadsToAsync(pack, new Regex("&revision=1$"));
+        await Expect(page.GetByLabel("The model as it sits")).ToHaveCountAsync(0);
+
+        await visit.OpenAsync(piece);
+        await page.Locator("details.arm summary").ClickAsync();
+        await page.GetByLabel("How it is held").SelectOptionAsync("held-up");
+        await page.Button("See how it sits").ClickAsync();
+        await Expect(page.Locator(".sits").GetByText("of its beads touch the wrist")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+        await visit.OpenAsync(piece + "/pattern/paper");
+        await LeadsToAsync(pack, new Regex("&revision=1$"));
+        await page.GetByLabel("The model as it sits").CheckAsync();
+        await LeadsToAsync(pack, new Regex("&revision=1&model=sits&arm=held-up&aspect=0.75&taper=0$"));
+        await Barriers.NoneAsync(page, frames: false);
+
+        // Drawing a whole pack takes longer than a browser's own patience with a request.
+        var api = page.Context.APIRequest;
+        var kept = await api.GetAsync(new Uri(bench.Address, await pack.GetAttributeAsync("href")).ToString(), new() { Timeout = 180_000 });
+        Assert.True(kept.Ok, kept.StatusText);
+        using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(await kept.BodyAsync()));
+        using var model = new StreamReader(zip.GetEntry("coil.glb")!.Open());
+        Assert.Contains("\"pose\":\"settled\"", await model.ReadToEndAsync(), StringComparison.Ordinal);
+        Assert.Equal(404, (await api.GetAsync(new Uri(bench.Address, piece + "/pattern/publish.zip?model=sits&arm=hangng").ToString())).Status);
+    }
+
     [Fact]
     public async Task Two_versions_are_chosen_and_what_differs_is_shown_and_saved()
     {

@@ -56,7 +56,7 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
     /// <summary>What to mind.</summary>
     public IEnumerable<string> Minds()
     {
-        foreach (var sign in SettleSigns.Of(settled, choices)) yield return Of(sign);
+        foreach (var sign in SettleSigns.Of(settled, choices)) yield return sign == SettleSign.Tips && Kept() is { } kept ? Of(sign) + " " + kept : Of(sign);
         if (!settled.WithoutWeight.IsEmpty)
             yield return language.Sentence(_words.WithoutWeight, ("beads", string.Join(", ", settled.WithoutWeight.Select(id => piece.Beads.First(b => b.Id == id).Name))));
     }
@@ -100,6 +100,10 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
         SettleSign.TooLoose => language.Sentence(_words.TooLoose, ("roomMm", settled.Relaxed!.Value.InsideMm - settled.Request.WristMm)),
         _ => _words.Jumps,
     };
+
+    private string? Kept() => settled.FocalKept is not { } kept ? null
+        : kept.LeastFriction is { } least ? language.Sentence(_words.Kept, ("holdNmm", language.Number(kept.HoldNmm, 2)), ("slopeDeg", Math.Atan(least) * 180 / Math.PI))
+        : language.Sentence(_words.NotKept, ("holdNmm", language.Number(kept.HoldNmm, 2)));
 
     private string BeadOf(int index) => language.Fill(_words.Bead, ("number", index + 1), ("bead", NameOf(index)));
 

@@ -42,6 +42,21 @@ public class SettleTests
         Assert.Equal(rests, solved["worstOverlapMm"] is not null);
     }
 
+    // Rubbing keeps it from rolling where its coefficient is M / sum(F d) or more; one lies still on the other on a slope of which that is the tangent (C.-A. Coulomb's law, from memory).
+    [Fact]
+    public void Of_a_focal_that_tips_it_says_what_would_keep_it_straight()
+    {
+        var answer = Schema.Valid(TheProgram.Run("settle", TheProgram.Example("tidewrack"), "--json").Out);
+        var kept = answer["focalKept"]!;
+        var most = answer["focal"]!.AsArray().MaxBy(f => Math.Abs((double)f!["tipsDeg"]!))!;
+        Assert.Equal((string?)most["arm"], (string?)kept["arm"]);
+        var friction = (double)kept["leastFriction"]!;
+        Assert.Equal((double)kept["holdNmm"]! / (double)kept["pressesNmm"]!, friction, 3);
+        var slope = Math.Round(Math.Atan(friction) * 180 / Math.PI).ToString(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Contains($"when tilted by {slope}°", answer["says"]!.AsArray().Select(s => (string)s!).Single(s => s.Contains("Set straight", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Null(Schema.Valid(TheProgram.Run("settle", TheProgram.Example("boardwalk"), "--json").Out)["focalKept"]);
+    }
+
     [Fact]
     public void It_says_in_words_how_it_sits()
     {

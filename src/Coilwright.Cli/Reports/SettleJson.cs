@@ -84,6 +84,16 @@ internal static class SettleJson
                         json.Deg("tipsDeg", stand.Rests ? stand.TipsDeg : null);
                         json.Deg("leansDeg", stand.Rests ? stand.LeansDeg : null);
                     }
+            if (s.FocalKept is { } kept)
+                using (json.Object("focalKept"))
+                {
+                    json.Text("arm", Words.Of(kept.Pose));
+                    json.Ratio("holdNmm", kept.HoldNmm);
+                    json.Ratio("pressesNmm", kept.PressesNmm);
+                    json.Ratio("leastFriction", kept.LeastFriction);
+                    json.Deg("tipsDeg", kept.TipsDeg);
+                }
+            else json.Null("focalKept", null);
             using (json.Array("order"))
                 foreach (var bead in s.Beads)
                     using (json.Object())

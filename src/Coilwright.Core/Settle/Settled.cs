@@ -92,6 +92,17 @@ public readonly record struct TurnGap(int Bead, int Over, double GapMm);
 /// <param name="Rests">Whether rest was found.</param>
 public readonly record struct FocalStand(ArmPose Pose, double AngleDeg, double AlongMm, double TipsDeg, double LeansDeg, bool Rests);
 
+/// <summary>What keeps the focal facing straight off the wrist, were it set so, with the arm held the way in which it tips most: nothing rubs in the search, so there its roll is held.</summary>
+/// <param name="Pose">That way.</param>
+/// <param name="HoldNmm">What it takes against rolling about the wire, N mm.</param>
+/// <param name="PressesNmm">What presses on it times how far from the wire it does, N mm: rubbing gives so much of it as its coefficient says. Its hole on the wire is left out, being so near to it.</param>
+/// <param name="TipsDeg">How far it tipped all the same when it was held, degrees.</param>
+public readonly record struct FocalKept(ArmPose Pose, double HoldNmm, double PressesNmm, double TipsDeg)
+{
+    /// <summary>The least coefficient of friction with which it stays; null where nothing presses on it.</summary>
+    public double? LeastFriction => PressesNmm > 0 ? HoldNmm / PressesNmm : null;
+}
+
 /// <summary>What a shape says of the whole coil.</summary>
 /// <param name="Turns">Turns that the beads cover, share by share.</param>
 /// <param name="WirePerTurnMm">Wire in one turn, mm.</param>
@@ -170,6 +181,9 @@ public sealed record Settled
 
     /// <summary>How the focal stands with the arm held each way; empty without one.</summary>
     public ImmutableArray<FocalStand> FocalStands { get; init; } = [];
+
+    /// <summary>What keeps the focal straight; null without one, where it is round about its hole, or where no rest was found with it held.</summary>
+    public FocalKept? FocalKept { get; init; }
 
     /// <summary>The lie that settling gives, even over all turns; null where no rest was found.</summary>
     public Lie? Lie { get; init; }

@@ -108,13 +108,13 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         return Answers(done, worn, held);
     }
 
-    private Resting FromHelix(int held, double angle, ArmPose pose)
+    private Resting FromHelix(int held, double angle, ArmPose pose, int? heldRoll = null)
     {
         var (radius, pitch) = Start();
         Resting worn = null!;
         foreach (var wider in Wider)
         {
-            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, pose, Stages, 400);
+            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, pose, Stages, 400, heldRoll);
             if (worn.Reason != SettleReason.BeadsTooThick) break;
         }
         return worn;
@@ -139,6 +139,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         foreach (var pair in worn.Turns.Pairs) overlap = Math.Max(overlap, -worn.Turns.GapMm(state, pair));
         for (var h = 0; h < strung.Hinges.Count; h++) overlap = Math.Max(overlap, -worn.Row.GapMm(state, h));
         var reach = beads[held].Place;
+        var (stands, kept) = done.Focal is { } focal ? Stands(worn, focal) : ([], null);
         return done with
         {
             Outcome = outcome,
@@ -154,7 +155,8 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             StressMPa = stress,
             StrengthMPa = strength,
             WithoutWeight = [.. strung.Piece.Order.Kinds.Distinct().Order().Select(k => strung.Piece.Beads[k]).Where(b => b.MassG is null).Select(b => b.Id)],
-            FocalStands = done.Focal is { } focal ? Stands(worn, focal) : [],
+            FocalStands = stands,
+            FocalKept = kept,
             Lie = new Lie([.. strung.SharesMm], size.WirePerTurnMm, size.CircumferenceMm / (2 * Math.PI),
                 Angles.NormalizedDeg(beads[held].AngleDeg - 360 * strung.MiddlesMm[held] / size.WirePerTurnMm)).WithBeadMiddles([.. strung.MiddlesMm]),
         };
@@ -193,8 +195,10 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     /// <summary>A shape at rest with what acts on it.</summary>
     private sealed record Resting(RodState State, RowTerm Row, TurnsTerm Turns, WristTerm Wrist, HoldTerm Turning, HoldTerm Sliding, ImmutableArray<int> StageSteps, double ResidualN, bool OnEdge, SettleReason? Reason);
 
-    private Resting Rest(RodState state, int held, ArmPose pose, ReadOnlySpan<Stage> stages, int mostSteps)
+    private Resting Rest(RodState state, int held, ArmPose pose, ReadOnlySpan<Stage> stages, int mostSteps, int? heldRoll = null)
     {
+        var isFixed = new bool[state.Unknowns];
+        if (heldRoll is { } roll) isFixed[roll] = true;
         var node = state.Positions[held];
         var round = new Point3(node.Z, 0, -node.X).Unit;
         var (turning, sliding) = (new HoldTerm(held, node, round), new HoldTerm(held, node, Arm));
@@ -211,18 +215,25 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             var isLast = s == stages.Length - 1;
             var (took, left) = (0, 0.0);
             RestResult rest;
-            var less = 1.0;
+            var (less, least) = (1.0, LeastHair);
             for (var lets = 0; ; lets++)
             {
+                var from = state;
                 var hair = new HairTerm(state, less * HairNPerMm, less * HairNmmPerRad);
-                if (Look([.. acting, hair], new bool[state.Unknowns], state, isLast ? RestN / 10 : 1e-4, mostSteps) is not { } found)
+                if (Look([.. acting, hair], isFixed, state, isLast ? RestN / 10 : 1e-4, mostSteps) is not { } found)
                     return new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), double.PositiveInfinity, false, SettleReason.BeadsTooThick);
                 (rest, state, took) = (found, found.State, took + found.Steps);
                 // What the hair holds pulls as well: without it that much more is left.
                 left = rest.ResidualN + hair.MostN(state, strung.StrungRadiusMm);
+                if (less < 1 && rest.ResidualN > RestN && lets < MostLets)
+                {
+                    // Held so little it goes too far to get there: from where it was, by the whole hair from now on.
+                    (state, less, least) = (from, 1, 1);
+                    continue;
+                }
                 if (!isLast || left <= RestN || rest.ResidualN > RestN || lets == MostLets) break;
                 // What pulls as little as this has not far to go any more: held by a tenth it gets there sooner. What falls off pulls as before.
-                if (left < NearRestN) less = Math.Max(less / 10, LeastHair);
+                if (left < NearRestN) less = Math.Max(less / 10, least);
             }
             steps.Add(took);
             SettleReason? reason = rest.ResidualN > (isLast ? RestN : 1e-2) ? ReasonOf(rest)
@@ -396,7 +407,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     }
 
     // Held each way in turn: how the focal stands. Each from the shape as worn, with bodies let apart again first, since they slide while they press; where that leads nowhere, from a wide helix.
-    private ImmutableArray<FocalStand> Stands(Resting worn, int focal)
+    private (ImmutableArray<FocalStand> Stands, FocalKept? Kept) Stands(Resting worn, int focal)
     {
         var place = worn.State.Positions[focal];
         Resting RestOf(ArmPose pose)
@@ -411,7 +422,19 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         {
             for (var pose = from; pose < to; pose++) rests[pose] = RestOf((ArmPose)pose);
         }, cancel);
-        return [.. rests.Select((rest, pose) => StandOf(rest, rests[(int)ArmPose.TopUp], focal, (ArmPose)pose))];
+        ImmutableArray<FocalStand> stands = [.. rests.Select((rest, pose) => StandOf(rest, rests[(int)ArmPose.TopUp], focal, (ArmPose)pose))];
+        return (stands, stands.Where(s => s.Rests).Select(s => (FocalStand?)s).MaxBy(s => Math.Abs(s!.Value.TipsDeg)) is { } most ? Kept(focal, Math.Atan2(place.X, place.Z), most.Pose) : null);
+    }
+
+    // With its roll held from the start, where it faces away from the arm's middle.
+    private FocalKept? Kept(int focal, double angle, ArmPose pose)
+    {
+        if (!strung.Bodies[strung.Piece.Order.Kinds[focal]].Rolls) return null;
+        var rest = FromHelix(focal, angle, pose, strung.Angles[focal]);
+        if (rest.Reason is not null) return null;
+        var weight = new WeightTerm(strung.Weights, strung.NodesG, SettleRequest.Down(pose));
+        var (hold, presses) = FocalHold.Of(strung, rest.State, focal, rest.Row, rest.Turns, rest.Wrist, weight);
+        return new FocalKept(pose, Math.Abs(hold), presses, StandOf(rest, rest, focal, pose).TipsDeg);
     }
 
     private FocalStand StandOf(Resting rest, Resting level, int focal, ArmPose pose)

@@ -24,6 +24,8 @@ internal static class EnglishSettle
         Gapes = "The turns gape by more than {overMm:mm}: up to {gapMm:mm} between them, {angleDeg:place}, at bead {number} ({bead}).",
         Flat = "The focal lies {angleDeg:place} and sits well: it tips by {tipsDeg:deg} at most, however the arm is held.",
         Tips = "The focal lies {angleDeg:place} and tips by more than {overDeg:deg}: by up to {tipsDeg:deg}, with {arm}. Taller neighbours, or a hole nearer to its middle, steady it.",
+        Kept = "Nothing rubs in this reckoning. Set straight, it needs {holdNmm} N mm about the wire to stay so, and has them where what touches it would still lie on it without sliding when tilted by {slopeDeg:deg}.",
+        NotKept = "Nothing rubs in this reckoning. Set straight, it needs {holdNmm} N mm about the wire to stay so, and nothing presses on it that could give that.",
         TooTight = "It is opened wide: the wire comes to {share:percent} of what it stands, and may keep some of the bend. A larger coil is kinder.",
         TooLoose = "It is loose: at rest it leaves {roomMm:length} more than the wrist, and will slide about. A smaller coil, or thicker beads, hold better.",
         Jumps = "It sits on a knife's edge: the least push makes it lie otherwise.",

@@ -24,6 +24,8 @@ internal static class GermanSettle
         Gapes = "Die Windungen klaffen um mehr als {overMm:mm}: bis zu {gapMm:mm} dazwischen, {angleDeg:place}, bei Perle {number} ({bead}).",
         Flat = "Der Blickfang liegt {angleDeg:place} und sitzt gut: Er kippt um höchstens {tipsDeg:deg}, wie auch der Arm gehalten wird.",
         Tips = "Der Blickfang liegt {angleDeg:place} und kippt um mehr als {overDeg:deg}: um bis zu {tipsDeg:deg}, {arm}. Höhere Nachbarn oder ein Loch näher an seiner Mitte geben ihm Halt.",
+        Kept = "Hier reibt nichts. Gerade gerichtet braucht er {holdNmm} N mm um den Draht, um so zu bleiben; die hat er, wo das, was ihn berührt, um {slopeDeg:deg} gekippt noch auf ihm liegen bliebe, ohne zu rutschen.",
+        NotKept = "Hier reibt nichts. Gerade gerichtet braucht er {holdNmm} N mm um den Draht, um so zu bleiben, und nichts drückt auf ihn, das sie hergäbe.",
         TooTight = "Es ist weit aufgebogen: Der Draht kommt auf {share:percent} dessen, was er aushält, und behält vielleicht etwas davon. Eine größere Spirale schont ihn.",
         TooLoose = "Es sitzt locker: In Ruhe lässt es {roomMm:length} mehr frei, als das Handgelenk misst, und rutscht umher. Eine kleinere Spirale oder dickere Perlen halten besser.",
         Jumps = "Es steht auf der Kippe: Der kleinste Stoß, und es liegt anders.",

@@ -60,6 +60,18 @@ public class ContactSlopesTests
         Dense.AgreesWithDifferences(new RowTerm([new(1, 2.5, 0.5, a, HingeSides.Round), new(3, 2.2, 0.4, HingeSides.Round, HingeSides.Round), new(5, 2.5, 0.6, b, a)], 8, new ContactBarrier(0.7, 4)), state, 0.002, 1e-6);
     }, iter: 50);
 
+    // What is told to be no more than the distance is none: on an axis it is the distance itself, but for rounding.
+    [Fact]
+    public void What_is_far_from_the_wrist_is_never_told_to_be_farther() => Gen.Select(Gen.Double[0.3, 1.0], Gen.Double[0, 2 * Math.PI], Gen.Double[1.001, 4.0], Gen.Double[-0.3, 0.3]).Sample((aspect, angle, out_, taper) =>
+    {
+        var wrist = new WristSection(160, aspect, taper);
+        var scale = wrist.ScaleAt(20);
+        var place = new Point3(out_ * scale * wrist.HalfWidthMm * Math.Sin(angle), 20, out_ * scale * wrist.HalfThicknessMm * Math.Cos(angle));
+        Assert.True(wrist.AtLeastMm(place) <= wrist.DistanceMm(place) + 1e-9, $"{wrist.AtLeastMm(place)} {wrist.DistanceMm(place)}");
+        var top = new Point3(0, 20, 3 * wrist.HalfThicknessMm);
+        Near.Equal(wrist.DistanceMm(top), wrist.AtLeastMm(top), 1e-9);
+    });
+
     // Tolerance: the distance to the nearest of so many points round the ellipse is off by the square of half their spacing over twice the distance.
     [Fact]
     public void Distance_from_the_wrist_is_that_to_its_nearest_point() => Gen.Select(Gen.Double[0.3, 1.0], Gen.Double[0, 2 * Math.PI], Gen.Double[1.05, 3.0]).Sample((aspect, angle, out_) =>

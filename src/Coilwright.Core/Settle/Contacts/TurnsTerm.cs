@@ -16,8 +16,8 @@ public sealed class TurnsTerm : IContactTerm
     private const double MarginMm = 1;
 
     private readonly Ball[] _balls;
-    private readonly double[] _alongMm;
-    private readonly double _apartMm, _mostRadiusMm;
+    private readonly double[] _alongMm, _radii;
+    private readonly double _apartMm;
     private readonly ContactBarrier _barrier;
     private int[][] _elements = [];
     private BallPair[] _pairs = [];
@@ -32,7 +32,7 @@ public sealed class TurnsTerm : IContactTerm
     public TurnsTerm(IReadOnlyList<Ball> balls, IReadOnlyList<double> alongMm, double apartMm, ContactBarrier barrier)
     {
         (_balls, _alongMm, _apartMm, _barrier) = ([.. balls], [.. alongMm], apartMm, barrier);
-        _mostRadiusMm = balls.Count == 0 ? 0 : balls.Max(b => b.RadiusMm);
+        _radii = [.. balls.Select(b => b.RadiusMm)];
     }
 
     /// <inheritdoc/>
@@ -67,7 +67,7 @@ public sealed class TurnsTerm : IContactTerm
         _foundAt = centres;
         // A list that has all that are coming near will do, whatever else is on it: a new one is a new matrix.
         var isMissing = false;
-        ForNear(centres, _barrier.WidthMm + MarginMm / 2, (i, j) => isMissing |= !_listed.Contains(new BallPair(i, j)));
+        ForNear(centres, _radii, _barrier.WidthMm + MarginMm / 2, (i, j) => isMissing |= !_listed.Contains(new BallPair(i, j)));
         if (!isMissing) return false;
         var pairs = Near(centres, _barrier.WidthMm + MarginMm);
         (_pairs, _listed) = (pairs, [.. pairs]);
@@ -130,20 +130,18 @@ public sealed class TurnsTerm : IContactTerm
     {
         var centres = new Point3[_balls.Length];
         var (going, stray) = (new Point3[_balls.Length], new double[_balls.Length]);
-        double furthest = 0;
+        var reaches = new double[_balls.Length];
         for (var i = 0; i < _balls.Length; i++)
         {
             var place = new BallPlace(state, _balls[i]);
             centres[i] = place.Centre;
             (going[i], stray[i]) = place.Going(_balls[i], step);
             stray[i] *= share;
-            furthest = Math.Max(furthest, going[i].Length + stray[i]);
+            reaches[i] = _balls[i].RadiusMm + share * going[i].Length + stray[i];
         }
-        ForNear(centres, _barrier.WidthMm + 2 * share * furthest, (i, j) =>
+        ForNear(centres, reaches, _barrier.WidthMm, (i, j) =>
         {
             var (apart, closing, turning) = (centres[i] - centres[j], going[i] - going[j], stray[i] + stray[j]);
-            var far = _balls[i].RadiusMm + _balls[j].RadiusMm + _barrier.WidthMm + share * closing.Length + turning;
-            if (apart.Dot(apart) > far * far) return;
             // One that is not on the list yet has no energy: it may come near enough to be listed, no nearer.
             var reach = _balls[i].RadiusMm + _balls[j].RadiusMm + (_listed.Contains(new BallPair(i, j)) ? 0 : _barrier.WidthMm);
             // |apart + s closing| = reach + s turning: the least s above 0.
@@ -169,28 +167,29 @@ public sealed class TurnsTerm : IContactTerm
     private BallPair[] Near(Point3[] centres, double gapMm)
     {
         var found = new List<BallPair>();
-        ForNear(centres, gapMm, (i, j) => found.Add(new BallPair(i, j)));
+        ForNear(centres, _radii, gapMm, (i, j) => found.Add(new BallPair(i, j)));
         found.Sort((p, q) => p.First.CompareTo(q.First) is not 0 and var by ? by : p.Second.CompareTo(q.Second));
         return [.. found];
     }
 
-    // Each pair with less room than that between them, the one with the lower number first.
-    private void ForNear(Point3[] centres, double gapMm, Action<int, int> take)
+    // Each pair whose reaches leave less room than that between them, the one with the lower number first.
+    private void ForNear(Point3[] centres, double[] reaches, double gapMm, Action<int, int> take)
     {
+        var furthest = reaches.Length == 0 ? 0 : reaches.Max();
         int[] order = [.. Enumerable.Range(0, centres.Length)];
         Array.Sort(Array.ConvertAll(centres, c => c.Y), order);
         for (var m = 0; m < order.Length; m++)
         {
             var i = order[m];
             var at = centres[i];
-            var most = gapMm + _balls[i].RadiusMm + _mostRadiusMm;
+            var most = gapMm + reaches[i] + furthest;
             for (var n = m + 1; n < order.Length; n++)
             {
                 var j = order[n];
                 var to = centres[j];
                 if (to.Y - at.Y >= most) break;
                 double x = to.X - at.X, y = to.Y - at.Y, z = to.Z - at.Z;
-                var reach = gapMm + _balls[i].RadiusMm + _balls[j].RadiusMm;
+                var reach = gapMm + reaches[i] + reaches[j];
                 if (x * x + y * y + z * z >= reach * reach) continue;
                 if (Math.Abs(_alongMm[_balls[i].Bead] - _alongMm[_balls[j].Bead]) < _apartMm) continue;
                 take(Math.Min(i, j), Math.Max(i, j));

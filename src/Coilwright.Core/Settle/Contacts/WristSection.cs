@@ -41,6 +41,16 @@ public sealed class WristSection
         return Nearest(place.X / scale, place.Z / scale) is { } n ? scale * n.Distance : double.NegativeInfinity;
     }
 
+    /// <summary>No more than how far outside of it a place is, mm, for a fraction of the work.</summary>
+    public double AtLeastMm(Point3 place)
+    {
+        var scale = ScaleAt(place.Y);
+        if (!(scale > 0)) return double.NegativeInfinity;
+        // How many times as large the ellipse through the place is grows for each millimetre by no more than one over the lesser half axis.
+        double x = place.X / (scale * _x), z = place.Z / (scale * _z);
+        return scale * Math.Min(_x, _z) * (Math.Sqrt(x * x + z * z) - 1);
+    }
+
     /// <summary>The distance with its slope and its second slopes (xx, yy, zz, xy, yz, xz).</summary>
     /// <param name="place">A place outside.</param>
     /// <param name="slope">Away from the wrist.</param>

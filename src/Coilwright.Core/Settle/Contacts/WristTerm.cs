@@ -31,6 +31,15 @@ public sealed class WristTerm : IContactTerm
     /// <summary>What a ball and the wrist push each other with, N.</summary>
     public double ForceN(RodState state, int ball) => _barrier.ForceN(GapMm(state, ball));
 
+    /// <summary>Where a ball is nearest to the wrist.</summary>
+    public Point3 TouchedAt(RodState state, int ball)
+    {
+        Span<double> second = stackalloc double[6];
+        var centre = new BallPlace(state, _balls[ball]).Centre;
+        _wrist.Distance(centre, out var away, second);
+        return centre - _balls[ball].RadiusMm * away.Unit;
+    }
+
     /// <inheritdoc/>
     public bool Renew(RodState state) => false;
 
@@ -40,7 +49,9 @@ public sealed class WristTerm : IContactTerm
         double energy = 0;
         for (var i = 0; i < _balls.Length; i++)
         {
-            energy += _barrier.Value(GapMm(state, i));
+            var centre = new BallPlace(state, _balls[i]).Centre;
+            if (_wrist.AtLeastMm(centre) - _balls[i].RadiusMm >= _barrier.WidthMm) continue;
+            energy += _barrier.Value(_wrist.DistanceMm(centre) - _balls[i].RadiusMm);
             if (double.IsInfinity(energy)) break;
         }
         return energy;
@@ -54,6 +65,7 @@ public sealed class WristTerm : IContactTerm
         for (var i = 0; i < _balls.Length; i++)
         {
             var place = new BallPlace(state, _balls[i]);
+            if (_wrist.AtLeastMm(place.Centre) - _balls[i].RadiusMm >= _barrier.WidthMm) continue;
             var gap = _wrist.Distance(place.Centre, out var slope, curving) - _balls[i].RadiusMm;
             if (gap >= _barrier.WidthMm) continue;
             var (force, stiffness) = (_barrier.ForceN(gap), _barrier.StiffnessNPerMm(gap));

@@ -21,14 +21,18 @@ internal static class SmallMatrix
         m.CopyTo(a);
         v.Clear();
         for (var i = 0; i < n; i++) v[i * n + i] = 1;
-        for (var sweep = 0; sweep < 30; sweep++)
+        // As small as this is rounding.
+        var least = 1e-14 * scale;
+        for (var (sweep, turned) = (0, true); turned && sweep < 30; sweep++)
         {
-            double off = 0;
+            turned = false;
             for (var p = 0; p < n; p++)
-                for (var q = p + 1; q < n; q++) off = Math.Max(off, Math.Abs(a[p * n + q]));
-            if (off <= 1e-14 * scale) break;
-            for (var p = 0; p < n; p++)
-                for (var q = p + 1; q < n; q++) Rotate(a, v, n, p, q);
+                for (var q = p + 1; q < n; q++)
+                {
+                    if (!(Math.Abs(a[p * n + q]) > least)) continue;
+                    Rotate(a, v, n, p, q);
+                    turned = true;
+                }
         }
         var falls = false;
         for (var i = 0; i < n; i++) falls |= a[i * n + i] < 0;
@@ -62,7 +66,6 @@ internal static class SmallMatrix
     private static void Rotate(Span<double> a, Span<double> v, int n, int p, int q)
     {
         var apq = a[p * n + q];
-        if (apq == 0) return;
         var tau = (a[q * n + q] - a[p * n + p]) / (2 * apq);
         var t = (tau >= 0 ? 1 : -1) / (Math.Abs(tau) + Math.Sqrt(1 + tau * tau));
         var c = 1 / Math.Sqrt(1 + t * t);

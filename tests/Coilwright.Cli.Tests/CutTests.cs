@@ -134,7 +134,7 @@ public class CutTests
     [InlineData("usage.not-both", "--loops", "12", "--stock", "x")]
     [InlineData("usage.length-form", "--loops", "12", "--keep", "soon")]
     [InlineData("usage.length-bounds", "--loops", "12", "--loss", "21")]
-    [InlineData("usage.length-bounds", "--loops", "12", "--loss", "NaN")]
+    [InlineData("usage.length-form", "--loops", "12", "--loss", "NaN")]
     [InlineData("file.unreadable", "--stock", "no-such.wire.json")]
     [InlineData("file.unreadable", "--loops", "12", "no-such.piece.json")]
     [InlineData("file.unwritable", "--loops", "12", "--out", "no/such/folder/x.wire.json")]

@@ -79,6 +79,8 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
 
     // How often the last stage is begun anew where it ended, until the hair's hold is within that too. Our choice.
     private const int MostLets = 20;
+    // After so many steps in all it is not begun anew any more: 2,000 beads have then taken some minutes. Our choice.
+    private const int MostLastSteps = 2000;
 
     // The arm lies along y.
     private static readonly Point3 Arm = new(0, 1, 0);
@@ -218,7 +220,6 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             var (less, least) = (1.0, LeastHair);
             for (var lets = 0; ; lets++)
             {
-                var from = state;
                 var hair = new HairTerm(state, less * HairNPerMm, less * HairNmmPerRad);
                 if (Look([.. acting, hair], isFixed, state, isLast ? RestN / 10 : 1e-4, mostSteps) is not { } found)
                     return new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), double.PositiveInfinity, false, SettleReason.BeadsTooThick);
@@ -227,18 +228,18 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
                 left = rest.ResidualN + hair.MostN(state, strung.StrungRadiusMm);
                 if (less < 1 && rest.ResidualN > RestN && lets < MostLets)
                 {
-                    // Held so little it goes too far to get there: from where it was, by the whole hair from now on.
-                    (state, less, least) = (from, 1, 1);
+                    // Held so little it goes further than the steps allowed: by the whole hair from now on.
+                    (less, least) = (1, 1);
                     continue;
                 }
-                if (!isLast || left <= RestN || rest.ResidualN > RestN || lets == MostLets) break;
+                if (!isLast || left <= RestN || rest.ResidualN > RestN || lets == MostLets || took >= MostLastSteps) break;
                 // What pulls as little as this has not far to go any more: held by a tenth it gets there sooner. What falls off pulls as before.
                 if (left < NearRestN) less = Math.Max(less / 10, least);
             }
             steps.Add(took);
             SettleReason? reason = rest.ResidualN > (isLast ? RestN : 1e-2) ? ReasonOf(rest)
                 // However often it is let go it goes further: only the hair keeps it on.
-                : isLast && left > RestN ? SettleReason.FallsOff : null;
+                : !isLast || left <= RestN ? null : took >= MostLastSteps && left < NearRestN ? SettleReason.OutOfSteps : SettleReason.FallsOff;
             last = new Resting(state, row, turns, wrist, turning, sliding, steps.ToImmutable(), isLast ? left : rest.ResidualN, rest.Falling > 0, reason);
             if (reason is not null) break;
         }

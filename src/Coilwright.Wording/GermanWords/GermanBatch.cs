@@ -26,7 +26,7 @@ internal static class GermanBatch
         AllColumn = "zusammen",
         FetchHeading = "Holen",
         WireHeading = "Draht",
-        Wire = "{count} {count:Stück|Stücke} zu {loops} {loops:Windung|Windungen} schneiden, je {cutMm:cut}: zusammen {allMm:cut}.",
+        Wire = "{count} {count:Stück|Stücke} zu {loops} {loops:Ring|Ringe} schneiden, je {cutMm:cut}: zusammen {allMm:cut}.",
         TimeHeading = "Zeit",
         Once = "{name}: {minutes} min, einmal",
         Each = "{name}: je {each} min, zusammen {minutes} min",

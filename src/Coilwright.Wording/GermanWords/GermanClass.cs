@@ -95,7 +95,7 @@ internal static class GermanClass
         SheetKit = "In deinem Materialsatz",
         SheetTools = "An deinem Platz",
         SheetShared = "{tool}, eines für {share}",
-        SheetWire = "Draht: {loops} {loops:Windung|Windungen}, {cutMm:cut}",
+        SheetWire = "Draht: {loops} {loops:Ring|Ringe}, {cutMm:cut}",
         SheetDone = "Schon gemacht: {step}",
         Written = "{file} ist geschrieben.",
         Tools = new Dictionary<BenchTool, string>

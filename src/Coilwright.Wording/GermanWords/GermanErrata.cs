@@ -34,7 +34,7 @@ internal static class GermanErrata
         Check = "{beads} {beads:Perle|Perlen}, {alongMm:length}",
         NoteBy = "{note} (von {by})",
         Grams = "{grams} Gramm",
-        Loops = "{loops} {loops:Windung|Windungen}",
+        Loops = "{loops} {loops:Ring|Ringe}",
         FigureNames = new Dictionary<PatternFigure, string>
         {
             [PatternFigure.WristMm] = "Für ein Handgelenk von",

@@ -102,8 +102,7 @@ public sealed class SettleSentences(Settled settled, Piece piece, ReckoningChoic
     };
 
     private string? Kept() => settled.FocalKept is not { } kept ? null
-        : kept.LeastFriction is { } least ? language.Sentence(_words.Kept, ("holdNmm", language.Number(kept.HoldNmm, 2)), ("slopeDeg", Math.Atan(least) * 180 / Math.PI))
-        : language.Sentence(_words.NotKept, ("holdNmm", language.Number(kept.HoldNmm, 2)));
+        : kept.LeastFriction is { } least ? language.Sentence(_words.Kept, ("slopeDeg", Math.Atan(least) * 180 / Math.PI)) : _words.NotKept;
 
     private string BeadOf(int index) => language.Fill(_words.Bead, ("number", index + 1), ("bead", NameOf(index)));
 

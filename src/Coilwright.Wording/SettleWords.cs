@@ -54,10 +54,10 @@ public sealed record SettleWords
     /// <summary>The focal tips: {angleDeg}, {tipsDeg} at most, over {overDeg}, {arm} for how the arm is held then.</summary>
     public required string Tips { get; init; }
 
-    /// <summary>What keeps a tipping focal once it is set straight: {holdNmm}, {slopeDeg} for the slope on which what touches it just lies still.</summary>
+    /// <summary>What keeps a tipping focal once it is set straight: {slopeDeg}, the slope on which what touches it has to lie still.</summary>
     public required string Kept { get; init; }
 
-    /// <summary>Set straight nothing presses on the focal that could keep it so: {holdNmm}.</summary>
+    /// <summary>Set straight nothing presses on the focal that could keep it so.</summary>
     public required string NotKept { get; init; }
 
     /// <summary>Opened so far that it may keep the bend: {share} of the strength.</summary>

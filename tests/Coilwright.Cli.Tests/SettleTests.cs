@@ -53,7 +53,7 @@ public class SettleTests
         var friction = (double)kept["leastFriction"]!;
         Assert.Equal((double)kept["holdNmm"]! / (double)kept["pressesNmm"]!, friction, 3);
         var slope = Math.Round(Math.Atan(friction) * 180 / Math.PI).ToString(System.Globalization.CultureInfo.InvariantCulture);
-        Assert.Contains($"when tilted by {slope}°", answer["says"]!.AsArray().Select(s => (string)s!).Single(s => s.Contains("Set straight", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains($"at a slope of {slope}°", answer["says"]!.AsArray().Select(s => (string)s!).Single(s => s.Contains("set straight", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.Null(Schema.Valid(TheProgram.Run("settle", TheProgram.Example("boardwalk"), "--json").Out)["focalKept"]);
     }
 

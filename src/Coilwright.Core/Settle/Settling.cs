@@ -103,7 +103,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         var size = SizeOf(relaxed, null);
 
         if (size.Turns < LeastTurns) return blank with { Reason = SettleReason.FallsOff, Relaxed = size };
-        var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = Start(), ResidualN = worn.ResidualN, Relaxed = size };
+        var done = blank with { Steps = worn.StageSteps.Sum(), StageSteps = worn.StageSteps, StartedFrom = (worn.StartRadiusMm, Start().PitchMm), ResidualN = worn.ResidualN, Relaxed = size };
         if (worn.Reason is { } reason) return Failed(done, reason);
         // Nothing rubs, so what does not go round the arm is gone.
         if (SizeOf(worn.State, Arm).Turns < LeastTurns) return Failed(done, SettleReason.FallsOff);
@@ -116,7 +116,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
         Resting worn = null!;
         foreach (var wider in Wider)
         {
-            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, pose, Stages, 400, heldRoll);
+            worn = Rest(strung.Helix(wider * radius, pitch, held, angle), held, pose, Stages, 400, heldRoll) with { StartRadiusMm = wider * radius };
             if (worn.Reason != SettleReason.BeadsTooThick) break;
         }
         return worn;
@@ -195,7 +195,11 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
     }
 
     /// <summary>A shape at rest with what acts on it.</summary>
-    private sealed record Resting(RodState State, RowTerm Row, TurnsTerm Turns, WristTerm Wrist, HoldTerm Turning, HoldTerm Sliding, ImmutableArray<int> StageSteps, double ResidualN, bool OnEdge, SettleReason? Reason);
+    private sealed record Resting(RodState State, RowTerm Row, TurnsTerm Turns, WristTerm Wrist, HoldTerm Turning, HoldTerm Sliding, ImmutableArray<int> StageSteps, double ResidualN, bool OnEdge, SettleReason? Reason)
+    {
+        /// <summary>Radius of the helix that it was reached from, mm; 0 where it was reached from another shape.</summary>
+        public double StartRadiusMm { get; init; }
+    }
 
     private Resting Rest(RodState state, int held, ArmPose pose, ReadOnlySpan<Stage> stages, int mostSteps, int? heldRoll = null)
     {

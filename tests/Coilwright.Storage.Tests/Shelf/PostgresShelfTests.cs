@@ -31,6 +31,20 @@ public sealed class PostgresTrialLogTests : TrialLogContract, IDisposable
     public void Dispose() => _shelves.Dispose();
 }
 
+/// <summary>A shelf in a database that several programs open.</summary>
+public sealed class PostgresManyProgramsTests : ManyProgramsContract, IDisposable
+{
+    private readonly PostgresShelves _shelves = new();
+
+    protected override IPieceShelf[] Programs(int howMany)
+    {
+        var way = _shelves.NewDatabase();
+        return [.. Enumerable.Range(0, howMany).Select(_ => _shelves.Open(way))];
+    }
+
+    public void Dispose() => _shelves.Dispose();
+}
+
 /// <summary>What only a shelf in a database does: be shared over a network, and guard what is in it whoever asks.</summary>
 public sealed class PostgresShelfTests : IDisposable
 {
@@ -54,67 +68,6 @@ public sealed class PostgresShelfTests : IDisposable
         Assert.Equal(("one", 4L, true, true, true), (piece.Piece.Title, piece.Revision, piece.CanUndo, piece.CanRedo, piece.IsArchived));
         Assert.Equal("as on the mat", (await again.HistoryAsync(id))[1].Name);
         Assert.Equal("two", Kept(await again.RedoAsync(id, 4)).Piece.Title);
-    }
-
-    [Fact]
-    public async Task Of_many_writers_in_two_programs_each_step_is_kept_once_and_none_is_lost()
-    {
-        var way = _shelves.NewDatabase();
-        PostgresShelf[] programs = [_shelves.Open(way), _shelves.Open(way)];
-        var id = Kept(await programs[0].AddAsync(Boardwalk)).Id;
-        var kept = await Task.WhenAll(Enumerable.Range(0, 8).Select(writer => Task.Run(async () =>
-        {
-            var titles = new List<string>();
-            long seen = 1;
-            for (var step = 0; step < 10;)
-            {
-                switch (await programs[writer % 2].ChangeAsync(id, seen, To($"{writer}-{step}")))
-                {
-                    case ShelfAnswer.Kept done:
-                        (seen, step) = (done.Now.Revision, step + 1);
-                        titles.Add(done.Now.Piece.Title);
-                        break;
-                    case ShelfAnswer.Behind behind:
-                        seen = behind.Now.Revision;
-                        break;
-                    case var answer:
-                        throw new InvalidOperationException(answer.ToString());
-                }
-            }
-            return titles;
-        })));
-        var history = await programs[0].HistoryAsync(id);
-        Assert.Equal(81, history.Length);
-        var states = new List<string>();
-        foreach (var step in history.Skip(1)) states.Add((await programs[1].OpenAsync(id, step.Revision))!.Title);
-        Assert.Equal(kept.SelectMany(titles => titles).Order(StringComparer.Ordinal), states.Order(StringComparer.Ordinal));
-    }
-
-    // Each round on an empty shelf of its own: two benches that are started together, and a third program that keeps a piece at that moment.
-    [Fact]
-    public async Task Of_two_programs_that_begin_together_one_puts_the_first_pieces_there()
-    {
-        for (var round = 0; round < 5; round++)
-        {
-            var way = _shelves.NewDatabase();
-            PostgresShelf[] programs = [_shelves.Open(way), _shelves.Open(way), _shelves.Open(way)];
-            using var together = new Barrier(3);
-            var added = Task.Run(() => AtOnce(2, p => p.AddAsync(Boardwalk with { Title = "mine" })));
-            var answers = await Task.WhenAll(Enumerable.Range(0, 2).Select(which => Task.Run(() =>
-                AtOnce(which, p => p.AddFirstAsync([Boardwalk with { Title = "one" }, Boardwalk with { Title = "two" }])))));
-            Kept(await added);
-            Assert.All(answers, a => Assert.Null(a.Why));
-            // Hers may have come first: then there is nothing to put.
-            var put = answers.Count(a => a.ArePut);
-            Assert.InRange(put, 0, 1);
-            Assert.Equal(put == 1 ? ["mine", "one", "two"] : ["mine"], (await programs[0].ListAsync()).Select(l => l.Title).Order(StringComparer.Ordinal));
-
-            T AtOnce<T>(int which, Func<PostgresShelf, T> what)
-            {
-                together.SignalAndWait();
-                return what(programs[which]);
-            }
-        }
     }
 
     [Theory]

@@ -29,6 +29,20 @@ public sealed class SqliteTrialLogTests : TrialLogContract, IDisposable
     public void Dispose() => _shelves.Dispose();
 }
 
+/// <summary>A shelf in a file that several programs open.</summary>
+public sealed class SqliteManyProgramsTests : ManyProgramsContract, IDisposable
+{
+    private readonly SqliteShelves _shelves = new();
+
+    protected override IPieceShelf[] Programs(int howMany)
+    {
+        var way = _shelves.NewFolder();
+        return [.. Enumerable.Range(0, howMany).Select(_ => _shelves.Open(way))];
+    }
+
+    public void Dispose() => _shelves.Dispose();
+}
+
 /// <summary>What only a shelf in a file does: outlive the program, be shared, and meet trouble.</summary>
 public sealed class SqliteShelfTests : IDisposable
 {
@@ -69,67 +83,6 @@ public sealed class SqliteShelfTests : IDisposable
         var behind = Assert.IsType<ShelfAnswer.Behind>(await one.ChangeAsync(id, 1, To("one")));
         Assert.Equal("other", behind.Now.Piece.Title);
         Assert.Equal(2, Assert.Single(behind.Since).Revision);
-    }
-
-    [Fact]
-    public async Task Of_many_writers_in_two_programs_each_step_is_kept_once_and_none_is_lost()
-    {
-        var folder = _shelves.NewFolder();
-        SqliteShelf[] programs = [_shelves.Open(folder), _shelves.Open(folder)];
-        var id = Kept(await programs[0].AddAsync(Boardwalk)).Id;
-        var kept = await Task.WhenAll(Enumerable.Range(0, 8).Select(writer => Task.Run(async () =>
-        {
-            var titles = new List<string>();
-            long seen = 1;
-            for (var step = 0; step < 10;)
-            {
-                switch (await programs[writer % 2].ChangeAsync(id, seen, To($"{writer}-{step}")))
-                {
-                    case ShelfAnswer.Kept done:
-                        (seen, step) = (done.Now.Revision, step + 1);
-                        titles.Add(done.Now.Piece.Title);
-                        break;
-                    case ShelfAnswer.Behind behind:
-                        seen = behind.Now.Revision;
-                        break;
-                    case var answer:
-                        throw new InvalidOperationException(answer.ToString());
-                }
-            }
-            return titles;
-        })));
-        var history = await programs[0].HistoryAsync(id);
-        Assert.Equal(81, history.Length);
-        var states = new List<string>();
-        foreach (var step in history.Skip(1)) states.Add((await programs[1].OpenAsync(id, step.Revision))!.Title);
-        Assert.Equal(kept.SelectMany(titles => titles).Order(StringComparer.Ordinal), states.Order(StringComparer.Ordinal));
-    }
-
-    // Each round on an empty shelf of its own: two benches that are started together, and a third program that keeps a piece at that moment.
-    [Fact]
-    public async Task Of_two_programs_that_begin_together_one_puts_the_first_pieces_there()
-    {
-        for (var round = 0; round < 5; round++)
-        {
-            var way = _shelves.NewFolder();
-            SqliteShelf[] programs = [_shelves.Open(way), _shelves.Open(way), _shelves.Open(way)];
-            using var together = new Barrier(3);
-            var added = Task.Run(() => AtOnce(2, p => p.AddAsync(Boardwalk with { Title = "mine" })));
-            var answers = await Task.WhenAll(Enumerable.Range(0, 2).Select(which => Task.Run(() =>
-                AtOnce(which, p => p.AddFirstAsync([Boardwalk with { Title = "one" }, Boardwalk with { Title = "two" }])))));
-            Kept(await added);
-            Assert.All(answers, a => Assert.Null(a.Why));
-            // Hers may have come first: then there is nothing to put.
-            var put = answers.Count(a => a.ArePut);
-            Assert.InRange(put, 0, 1);
-            Assert.Equal(put == 1 ? ["mine", "one", "two"] : ["mine"], (await programs[0].ListAsync()).Select(l => l.Title).Order(StringComparer.Ordinal));
-
-            T AtOnce<T>(int which, Func<SqliteShelf, T> what)
-            {
-                together.SignalAndWait();
-                return what(programs[which]);
-            }
-        }
     }
 
     [Fact]

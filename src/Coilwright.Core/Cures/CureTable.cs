@@ -12,7 +12,7 @@ public enum WhyNoCure
     /// <summary>What to give up for it is her choice, and not one edit.</summary>
     HerChoice,
 
-    /// <summary>Whether an edit ends it only settling the piece anew would tell, which takes minutes for each edit that is looked at: she makes one and lets it settle again.</summary>
+    /// <summary>Whether an edit ends it only settling the piece anew would tell, which takes seconds to minutes for each edit that is looked at: she makes one and lets it settle again.</summary>
     SettleAnew,
 
     /// <summary>Nothing is amiss: it is told, and stays true.</summary>

@@ -41,10 +41,13 @@ public static class SettleSigns
     }
 
     /// <summary>The way of holding the arm in which the focal tips most; null without a focal.</summary>
-    public static FocalStand? MostTipped(Settled settled)
+    public static FocalStand? MostTipped(Settled settled) => MostTipped(settled.FocalStands);
+
+    /// <summary>The one of several ways in which the focal tips most; null where it rests in none.</summary>
+    internal static FocalStand? MostTipped(ImmutableArray<FocalStand> stands)
     {
         FocalStand? most = null;
-        foreach (var stand in settled.FocalStands)
+        foreach (var stand in stands)
             if (stand.Rests && (most is not { } m || Math.Abs(stand.TipsDeg) > Math.Abs(m.TipsDeg))) most = stand;
         return most;
     }

@@ -428,7 +428,7 @@ internal sealed class OneSettling(StrungRod strung, WireSteel steel, WornTurn tu
             for (var pose = from; pose < to; pose++) rests[pose] = RestOf((ArmPose)pose);
         }, cancel);
         ImmutableArray<FocalStand> stands = [.. rests.Select((rest, pose) => StandOf(rest, rests[(int)ArmPose.TopUp], focal, (ArmPose)pose))];
-        return (stands, stands.Where(s => s.Rests).Select(s => (FocalStand?)s).MaxBy(s => Math.Abs(s!.Value.TipsDeg)) is { } most ? Kept(focal, Math.Atan2(place.X, place.Z), most.Pose) : null);
+        return (stands, SettleSigns.MostTipped(stands) is { } most ? Kept(focal, Math.Atan2(place.X, place.Z), most.Pose) : null);
     }
 
     // With its roll held from the start, where it faces away from the arm's middle.

@@ -166,14 +166,7 @@ public sealed class RowTerm : IEnergyTerm
         const int Rows = 6, Places = 9;
         round.Second(rises, curves, second);
         if (convex) SmallMatrix.MakeConvex(second[..(Rows * Rows)], Rows);
-        for (var r = 0; r < 3; r++)
-            for (var c = 0; c < 3; c++)
-            {
-                double ee = second[r * Rows + c], ef = second[r * Rows + 3 + c], fe = second[(3 + r) * Rows + c], ff = second[(3 + r) * Rows + 3 + c];
-                (spread[r * Places + c], spread[r * Places + 3 + c], spread[r * Places + 6 + c]) = (ee, ef - ee, -ef);
-                (spread[(3 + r) * Places + c], spread[(3 + r) * Places + 3 + c], spread[(3 + r) * Places + 6 + c]) = (fe - ee, ee + ff - ef - fe, ef - ff);
-                (spread[(6 + r) * Places + c], spread[(6 + r) * Places + 3 + c], spread[(6 + r) * Places + 6 + c]) = (-fe, fe - ff, ff);
-            }
+        BendSlopes.SpreadPlaces(second, Rows, Rows / 2, spread, Places, Places / 3);
         hessian.Add(index, spread[..(Places * Places)]);
     }
 

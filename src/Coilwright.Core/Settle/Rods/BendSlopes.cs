@@ -65,16 +65,9 @@ internal static class BendSlopes
     public static void Spread(ReadOnlySpan<double> h, Span<double> to)
     {
         const int Across = 11, Next = 4, Last = 8;
+        SpreadPlaces(h, Local, F, to, Across, Next);
         for (var r = 0; r < 3; r++)
         {
-            for (var c = 0; c < 3; c++)
-            {
-                double ee = h[(E + r) * Local + E + c], ef = h[(E + r) * Local + F + c], fe = h[(F + r) * Local + E + c], ff = h[(F + r) * Local + F + c];
-                var row = to.Slice(r * Across + c, Last * Across + Last + 1);
-                (row[0], row[Next], row[Last]) = (ee, ef - ee, -ef);
-                (row[Next * Across], row[Next * Across + Next], row[Next * Across + Last]) = (fe - ee, ee + ff - ef - fe, ef - ff);
-                (row[Last * Across], row[Last * Across + Next], row[Last * Across + Last]) = (-fe, fe - ff, ff);
-            }
             for (var (theta, place) = (ThetaE, 3); ; (theta, place) = (ThetaF, 7))
             {
                 double e = h[(E + r) * Local + theta], f = h[(F + r) * Local + theta];
@@ -89,6 +82,27 @@ internal static class BendSlopes
         Both(to, 3, 7, h[ThetaE * Local + ThetaF]);
 
         static void Both(Span<double> m, int r, int c, double value) => m[r * 11 + c] = m[c * 11 + r] = value;
+    }
+
+    /// <summary>Of second slopes by two edges, e at 0 and f further on, those by the places of the three nodes that they run between.</summary>
+    /// <param name="h">By the edges, row by row.</param>
+    /// <param name="local">How many columns that has.</param>
+    /// <param name="f">Where f begins in it.</param>
+    /// <param name="to">By the nodes, row by row.</param>
+    /// <param name="across">How many columns that has.</param>
+    /// <param name="next">From one node to the next in it.</param>
+    public static void SpreadPlaces(ReadOnlySpan<double> h, int local, int f, Span<double> to, int across, int next)
+    {
+        var last = 2 * next;
+        for (var r = 0; r < 3; r++)
+            for (var c = 0; c < 3; c++)
+            {
+                double ee = h[r * local + c], ef = h[r * local + f + c], fe = h[(f + r) * local + c], ff = h[(f + r) * local + f + c];
+                var row = to.Slice(r * across + c, last * across + last + 1);
+                (row[0], row[next], row[last]) = (ee, ef - ee, -ef);
+                (row[next * across], row[next * across + next], row[next * across + last]) = (fe - ee, ee + ff - ef - fe, ef - ff);
+                (row[last * across], row[last * across + next], row[last * across + last]) = (-fe, fe - ff, ff);
+            }
     }
 
     private static void Put(Span<double> to, int at, Point3 v) => (to[at], to[at + 1], to[at + 2]) = (v.X, v.Y, v.Z);
